@@ -1,0 +1,41 @@
+package agro.report;
+
+import java.util.concurrent.CancellationException;
+
+/** Hears how far a long computation has come, and may end it. */
+@FunctionalInterface
+public interface Progress {
+
+  /**
+   * Tells how far the work has come. Called from the thread that does the work.
+   *
+   * @param what the part of the work, for example {@code "forecast"}
+   * @param done steps done, 0 to {@code total}
+   * @param total steps in all, at least 1
+   * @return true to go on, false to cancel
+   */
+  boolean tell(String what, long done, long total);
+
+  /**
+   * A listener that hears nothing and never cancels, except that an interrupted thread ends.
+   *
+   * @return the silent listener
+   */
+  static Progress silent() {
+    return (what, done, total) -> !Thread.currentThread().isInterrupted();
+  }
+
+  /**
+   * Tells how far the work has come and ends it when the listener asks for that.
+   *
+   * @param what the part of the work
+   * @param done steps done
+   * @param total steps in all
+   * @throws CancellationException when the listener cancels
+   */
+  default void step(String what, long done, long total) {
+    if (!tell(what, done, total)) {
+      throw new CancellationException(what + " was cancelled after " + done + " of " + total);
+    }
+  }
+}

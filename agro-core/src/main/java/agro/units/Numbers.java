@@ -1,0 +1,60 @@
+package agro.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/**
+ * Numbers in print: a decimal point, no grouping, never an exponent, independent of the machine's
+ * locale. Rounding happens here and nowhere in a calculation.
+ */
+public final class Numbers {
+
+  private Numbers() {}
+
+  /**
+   * A number with up to ten significant digits and no trailing zeros, which hides the noise of
+   * binary fractions. All digits before the decimal point are printed, also beyond ten.
+   *
+   * @param value any number; NaN prints as {@code "not known"}
+   * @return the printed number
+   */
+  public static String plain(double value) {
+    if (!Double.isFinite(value)) {
+      return special(value);
+    }
+    if (value == 0) {
+      return "0";
+    }
+    var exact = new BigDecimal(value);
+    int digitsBeforePoint = exact.precision() - exact.scale();
+    return exact
+        .round(new MathContext(Math.max(10, digitsBeforePoint), RoundingMode.HALF_EVEN))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  /**
+   * A number with a fixed number of decimals; a value half-way between two, judged by its shortest
+   * decimal form, is rounded away from zero, as on paper.
+   *
+   * @param value any number; NaN prints as {@code "not known"}
+   * @param decimals decimals, 0 or more
+   * @return the printed number, never a negative zero
+   */
+  public static String fixed(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      return special(value);
+    }
+    var printed = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return printed.matches("-0(\\.0*)?") ? printed.substring(1) : printed;
+  }
+
+  private static String special(double value) {
+    if (Double.isNaN(value)) {
+      return "not known";
+    }
+    return value > 0 ? "unbounded" : "unbounded below";
+  }
+}

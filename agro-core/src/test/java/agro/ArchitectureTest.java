@@ -1,0 +1,134 @@
+package agro;
+
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.Map.entry;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.Date;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The package map of the library. A new package fails here until it is drawn into the map; a
+ * package that is drawn but does not exist yet does no harm.
+ */
+@AnalyzeClasses(packages = "agro", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  private static final Set<String> FLOOR =
+      Set.of("stats", "reading", "working", "units", "report", "source");
+
+  /** Each package with the packages that it may import, from top to bottom. */
+  private static final Map<String, Set<String>> MAY_IMPORT =
+      Map.ofEntries(
+          entry(
+              "course",
+              floorAnd(
+                  "programme",
+                  "season",
+                  "generation",
+                  "sampling",
+                  "development",
+                  "trial",
+                  "dose",
+                  "weather")),
+          entry("programme", floorAnd("generation", "sampling", "development", "dose", "weather")),
+          entry("season", floorAnd("generation", "development", "weather")),
+          entry("generation", floorAnd("development", "weather")),
+          entry("sampling", floorAnd("development")),
+          entry("development", floorAnd("weather")),
+          entry("trial", FLOOR),
+          entry("dose", FLOOR),
+          entry("weather", FLOOR),
+          entry("stats", Set.of("report", "source")),
+          entry("reading", Set.of("units", "report", "source")),
+          entry("working", Set.of("units", "report", "source")),
+          entry("units", Set.of("report", "source")),
+          entry("report", Set.of("source")),
+          entry("source", Set.of()));
+
+  @ArchTest static final ArchRule ARROWS = arrows();
+
+  @ArchTest
+  static final ArchRule NO_CIRCLES = slices().matching("agro.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule NO_LUMBER_ROOMS =
+      noClasses()
+          .should()
+          .resideInAnyPackage("..util..", "..utils..", "..helper..", "..helpers..", "..common..")
+          .as("no package is named after nothing in particular");
+
+  @ArchTest
+  static final ArchRule CORE_NEVER_SEES_THE_NOTEBOOK =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("agro.notebook..", "java.awt..", "javax.swing..", "jdk.jshell..");
+
+  @ArchTest
+  static final ArchRule NOTHING_ASKS_THE_CLOCK =
+      noClasses()
+          .should()
+          .callMethodWhere(
+              target(nameMatching("now"))
+                  .and(target(owner(nameMatching("java\\.time\\..*"))))
+                  .as("the time of day is asked"))
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callConstructor(Date.class)
+          .because("the issue date is an argument, so that a page can be made again");
+
+  @ArchTest
+  static final ArchRule CHANCE_HAS_A_SEED =
+      noClasses()
+          .should()
+          .callMethod(Math.class, "random")
+          .orShould()
+          .callConstructor(Random.class)
+          .orShould()
+          .callMethodWhere(
+              target(owner(nameMatching("java\\.util\\.(concurrent\\.ThreadLocalRandom|UUID)")))
+                  .and(target(nameMatching("current|randomUUID")))
+                  .as("chance without a seed is asked"))
+          .because("the same seed gives the same result");
+
+  private static LayeredArchitecture arrows() {
+    LayeredArchitecture map =
+        layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("agro..")
+            .withOptionalLayers(true);
+    for (String name : new TreeSet<>(MAY_IMPORT.keySet())) {
+      map = map.layer(name).definedBy("agro." + name + "..");
+    }
+    for (Map.Entry<String, Set<String>> arrow : new TreeMap<>(MAY_IMPORT).entrySet()) {
+      String[] below = arrow.getValue().toArray(String[]::new);
+      map =
+          below.length == 0
+              ? map.whereLayer(arrow.getKey()).mayNotAccessAnyLayer()
+              : map.whereLayer(arrow.getKey()).mayOnlyAccessLayers(below);
+    }
+    return map.ensureAllClassesAreContainedInArchitecture();
+  }
+
+  private static Set<String> floorAnd(String... higher) {
+    return Stream.concat(FLOOR.stream(), Stream.of(higher)).collect(Collectors.toUnmodifiableSet());
+  }
+}
