@@ -1,0 +1,95 @@
+package agro.generation;
+
+import agro.development.DegreeDayModel;
+import agro.report.InputProblem;
+import agro.weather.DailyTemperatures;
+import agro.weather.DayOrigin;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What is known of the season under way on the day of issue, and the weather it may still have.
+ *
+ * @param pest the pest, as it is printed
+ * @param model rule for the degree-days, the one of the fit
+ * @param traps visits so far; later ones than the day of issue are refused
+ * @param firstDay first day of the season, from whose start the degree-days run
+ * @param lastDay last day of the season; what comes later is "not this season"
+ * @param asOf day of issue
+ * @param known temperatures of the place from the first day on, without a gap: observed, then from
+ *     a neighbour, then forecast days
+ * @param members one run of days for each past year, on the scale of the place, from the day after
+ *     {@code known} to the last day of the season
+ */
+public record SeasonUnderWay(
+    String pest,
+    DegreeDayModel model,
+    TrapSeason traps,
+    LocalDate firstDay,
+    LocalDate lastDay,
+    LocalDate asOf,
+    DailyTemperatures known,
+    List<DailyTemperatures> members) {
+
+  /** Past years below which nothing can be said of the spread of the weather. */
+  public static final int LEAST_MEMBERS = 3;
+
+  /** Checks that the parts fit together and that nothing lies beyond the day of issue. */
+  public SeasonUnderWay {
+    members = List.copyOf(members);
+    requireKnown(traps, asOf, known);
+    var ahead = known.lastDay().plusDays(1);
+    if (ahead.isAfter(lastDay)) {
+      throw InputProblem.of("temperatures are known to the season's last day " + lastDay)
+          .expected("a season that still has days ahead")
+          .because("there is nothing left to forecast")
+          .mend("choose an earlier day of issue or a later end of the season");
+    }
+    if (members.size() < LEAST_MEMBERS) {
+      throw InputProblem.of(members.size() + " past years reach from " + ahead + " to " + lastDay)
+          .expected("at least " + LEAST_MEMBERS + " past years of temperatures")
+          .because("the spread of the weather ahead is taken from past years")
+          .mend("give a longer log of a station near the place");
+    }
+    for (var member : members) {
+      if (member.firstDay().isAfter(ahead)
+          || member.lastDay().isBefore(lastDay)
+          || !member.between(ahead, lastDay).missingDays().isEmpty()) {
+        throw InputProblem.of(
+                "a past year runs from " + member.firstDay() + " to " + member.lastDay())
+            .expected("an unbroken run of days from " + ahead + " to " + lastDay)
+            .because("single days put together would understate the spread of whole seasons")
+            .mend("leave that year out or fill its gaps");
+      }
+    }
+  }
+
+  private static void requireKnown(TrapSeason traps, LocalDate asOf, DailyTemperatures known) {
+    for (var visit : traps.visits()) {
+      if (visit.date().isAfter(asOf)) {
+        throw InputProblem.of("a visit on " + visit.date() + " for a forecast as of " + asOf)
+            .expected("visits up to the day of issue")
+            .because("a forecast that has seen later counts is none")
+            .mend("cut the visits with upTo(asOf)");
+      }
+    }
+    for (var day = known.lastDay(); !day.isBefore(asOf); day = day.minusDays(1)) {
+      if (known.origin(day) != DayOrigin.FORECAST && day.isAfter(asOf)) {
+        throw InputProblem.of("temperatures of " + day + " for a forecast as of " + asOf)
+            .expected("observed temperatures up to the day of issue, then forecast days only")
+            .because("a forecast that has seen later weather is none")
+            .mend("cut the temperatures with upTo(asOf)");
+      }
+    }
+  }
+
+  /** Degree-days of a run of days, added up from its first day. */
+  static double[] sums(DegreeDayModel model, DailyTemperatures days) {
+    var daily = model.degreeDaysC(days.minimaCelsius(), days.maximaCelsius());
+    var sums = new double[daily.length + 1];
+    for (var i = 0; i < daily.length; i++) {
+      sums[i + 1] = sums[i] + daily[i];
+    }
+    return sums;
+  }
+}
