@@ -49,7 +49,7 @@ public record SeasonUnderWay(
       throw InputProblem.of(members.size() + " past years reach from " + ahead + " to " + lastDay)
           .expected("at least " + LEAST_MEMBERS + " past years of temperatures")
           .because("the spread of the weather ahead is taken from past years")
-          .mend("give a longer log of a station near the place");
+          .mend("give a longer log of the place, or of a station that is named as its neighbour");
     }
     for (var member : members) {
       if (member.firstDay().isAfter(ahead)

@@ -147,7 +147,7 @@ public final class DelimitedLine {
       throw InputProblem.at(location(column), "the count is " + count)
           .expected("0 or more")
           .because("nothing can be counted fewer than no times")
-          .mend("remove the sign; if the count is not known, leave the cell empty");
+          .mend("remove the sign; if the count is not known, leave the cell empty where it may be");
     }
     return count;
   }

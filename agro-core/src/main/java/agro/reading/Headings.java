@@ -117,11 +117,11 @@ final class Headings {
     if (names.size() == 1) {
       for (char other : new char[] {';', '\t', ',', '|'}) {
         if (other != separator && names.get(0).indexOf(other) >= 0) {
-          return "declare "
-              + DelimitedFormat.shown(other)
-              + " as the separator of this file, for its heading holds it; "
+          return "save the file with "
               + DelimitedFormat.shown(separator)
-              + " is declared";
+              + " between its cells, or, where that can be declared, declare "
+              + DelimitedFormat.shown(other)
+              + ", which its heading holds";
         }
       }
     }

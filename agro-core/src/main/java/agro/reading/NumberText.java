@@ -93,7 +93,7 @@ final class NumberText {
     if (!WHOLE.matcher(text).matches()) {
       throw problem
           .because("things that are counted have no fractions, and a mark could mean thousands")
-          .mend("write the number in digits alone, or leave the cell empty if it is not known");
+          .mend("write the number in digits alone, or leave the cell empty where it may be");
     }
     try {
       return Integer.parseInt(text);

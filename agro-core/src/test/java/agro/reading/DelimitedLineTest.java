@@ -147,7 +147,7 @@ class DelimitedLineTest {
         .read("the cell reads \"" + content + "\"")
         .expected("a whole number without decimals and grouping, such as 12")
         .because("things that are counted have no fractions, and a mark could mean thousands")
-        .mend("write the number in digits alone, or leave the cell empty if it is not known");
+        .mend("write the number in digits alone, or leave the cell empty where it may be");
   }
 
   @Test
@@ -166,7 +166,7 @@ class DelimitedLineTest {
         .read("the count is -1")
         .expected("0 or more")
         .because("nothing can be counted fewer than no times")
-        .mend("remove the sign; if the count is not known, leave the cell empty");
+        .mend("remove the sign; if the count is not known, leave the cell empty where it may be");
   }
 
   @Test
@@ -265,7 +265,7 @@ class DelimitedLineTest {
     Refusal.of(() -> cell("warm").optionalNumber("cell"))
         .mend("write a number, or leave the cell empty if the value is not known");
     Refusal.of(() -> cell("-2").optionalCount("cell"))
-        .mend("remove the sign; if the count is not known, leave the cell empty");
+        .mend("remove the sign; if the count is not known, leave the cell empty where it may be");
   }
 
   @Test

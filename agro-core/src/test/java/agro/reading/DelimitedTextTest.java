@@ -154,7 +154,8 @@ class DelimitedTextTest {
   void headingInOneCellNamesTheOtherSeparator() {
     Refusal.of(() -> parse("trap;count\nT1;3\n", "trap", "count"))
         .mend(
-            "declare ';' as the separator of this file, for its heading holds it; ',' is declared");
+            "save the file with ',' between its cells, or, where that can be declared, declare ';', which"
+                + " its heading holds");
   }
 
   @Test
