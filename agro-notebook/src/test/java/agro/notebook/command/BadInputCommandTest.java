@@ -214,7 +214,7 @@ class BadInputCommandTest {
   @Test
   void withoutAStationThereAreNoPastYears() throws IOException {
     spoil("logs.csv", text -> text.replaceAll("(?m)^Town mast.*\\R", ""));
-    assertRefused(forecast(), "0 past years", "a longer log of a station near the place");
+    assertRefused(forecast(), "0 past years", "a longer log of the place, or of a station");
   }
 
   @Test
