@@ -51,6 +51,27 @@ public final class Numbers {
     return printed.matches("-0(\\.0*)?") ? printed.substring(1) : printed;
   }
 
+  /**
+   * A number with a fixed number of significant digits at most, and no trailing zeros. All digits
+   * before the decimal point are printed, those beyond the significant ones as zeros.
+   *
+   * @param value any number; NaN prints as {@code "not known"}
+   * @param digits significant digits, 1 or more
+   * @return the printed number
+   */
+  public static String significant(double value, int digits) {
+    if (!Double.isFinite(value)) {
+      return special(value);
+    }
+    if (value == 0) {
+      return "0";
+    }
+    return BigDecimal.valueOf(value)
+        .round(new MathContext(digits, RoundingMode.HALF_UP))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
   private static String special(double value) {
     if (Double.isNaN(value)) {
       return "not known";

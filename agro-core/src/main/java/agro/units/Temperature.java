@@ -50,6 +50,18 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
   }
 
   /**
+   * A temperature as people write it, for example {@code "25 °C"}, {@code "-3.5 °C"} or {@code "77
+   * F"}. A bare number is refused, and so is a comma in it.
+   *
+   * @param text one number with its unit
+   * @return the temperature
+   * @throws UnreadableQuantity if the text is not clear
+   */
+  public static Temperature parse(String text) {
+    return TemperatureReader.read(text);
+  }
+
+  /**
    * The number in a stated unit.
    *
    * @param unit the unit

@@ -5,7 +5,7 @@ public enum ThermalTimeUnit {
   /** Degree Celsius times day. */
   CELSIUS_DAY("°C·d", "K.d", ExactFactor.ONE),
   /** Degree Fahrenheit times day, 5/9 °C·d. */
-  FAHRENHEIT_DAY("°F·d", "[degF].d", ExactFactor.of(5, 9)),
+  FAHRENHEIT_DAY("°F·d", "[degR].d", ExactFactor.of(5, 9)),
   /** Degree Celsius times hour, 1/24 °C·d. */
   CELSIUS_HOUR("°C·h", "K.h", ExactFactor.of(1, 24));
 

@@ -49,6 +49,15 @@ class ThermalTimeTest {
     assertThat(ThermalTime.of(2400, ThermalTimeUnit.CELSIUS_HOUR).degreeDaysC()).isEqualTo(100);
   }
 
+  /** 810 °F·d are 450 °C·d (computed here), and not 432.22 or, the other way, 842. */
+  @Test
+  void requirementOfAGenerationHasNoOffset() {
+    assertThat(ThermalTime.of(810, ThermalTimeUnit.FAHRENHEIT_DAY).degreeDaysC()).isEqualTo(450);
+    assertThat(ThermalTime.ofDegreeDaysC(450).in(ThermalTimeUnit.FAHRENHEIT_DAY)).isEqualTo(810);
+    assertThat(TemperatureUnit.FAHRENHEIT.toCelsius(810)).isBetween(432.2, 432.3);
+    assertThat(TemperatureUnit.FAHRENHEIT.fromCelsius(450)).isEqualTo(842);
+  }
+
   @Test
   void amountsAreAddedScaledAndCompared() {
     var half = ThermalTime.ofDegreeDaysC(222.3);
@@ -74,7 +83,7 @@ class ThermalTimeTest {
         .containsExactly("°C·d", "°F·d", "°C·h");
     assertThat(ThermalTimeUnit.values())
         .extracting(ThermalTimeUnit::ucum)
-        .containsExactly("K.d", "[degF].d", "K.h");
+        .containsExactly("K.d", "[degR].d", "K.h");
   }
 
   @Property
