@@ -66,6 +66,20 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule NO_CIRCLES = slices().matching("agro.(**)").should().beFreeOfCycles();
 
+  /** The parts of dose import dose itself and never each other. */
+  @ArchTest
+  static final ArchRule DOSE_PARTS_STAND_ALONE =
+      slices().matching("agro.dose.(*)..").should().notDependOnEachOther();
+
+  @ArchTest
+  static final ArchRule DOSE_KNOWS_NO_PART_OF_IT =
+      noClasses()
+          .that()
+          .resideInAPackage("agro.dose")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("agro.dose.tank..", "agro.dose.sprayer..", "agro.dose.scaling..");
+
   @ArchTest
   static final ArchRule NO_LUMBER_ROOMS =
       noClasses()
