@@ -44,9 +44,9 @@ final class FlightSearch {
     var found = new ArrayList<Found>();
     var most = mostGenerations();
     for (var generations = 1; generations <= most; generations++) {
-      progress.step("search of the interval", generations - 1L, most);
       var shown = false;
       for (var start : starts(generations)) {
+        progress.step("search of the interval", generations - 1L, most);
         var fit = fitFrom(generations, start);
         if (lastFlightShows(fit.fit())) {
           keep(found, fit);

@@ -88,7 +88,7 @@ public record FlightTiming(
    *     outside its log
    */
   public FlightTimingFit fit(List<ObservedSeason> seasons) {
-    return fit(seasons, Progress.silent());
+    return fit(seasons, Progress.ofThread());
   }
 
   /**

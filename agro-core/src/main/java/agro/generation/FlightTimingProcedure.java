@@ -81,7 +81,7 @@ final class FlightTimingProcedure {
     var modes = found.stream().map(FlightSearch.Found::mode).toList();
     var best = found.get(0).fit();
     var seasonwise = new SeasonwiseIntervals(best, timing.range());
-    var intervals = seasonwise.run();
+    var intervals = seasonwise.run(progress);
     var verdict = verdict(found, intervals);
     var seasons = seasonTimings(best, seasonwise, intervals);
     noteDoubts(best, seasons);
@@ -96,7 +96,9 @@ final class FlightTimingProcedure {
             ? Optional.of(
                 new IntervalEstimate(intervals.stream().flatMap(Optional::stream).toList()))
             : Optional.empty(),
-        verdict.usable() ? Optional.of(new ProfileInterval(best).run(timing)) : Optional.empty(),
+        verdict.usable()
+            ? Optional.of(new ProfileInterval(best, progress).run(timing))
+            : Optional.empty(),
         best.model().shape(best.parameters),
         best.size,
         seasons,

@@ -40,7 +40,7 @@ public record GenerationForecast(
    *     counts its degree-days in another way than the fit
    */
   public static GenerationForecast of(FlightTimingFit fit, SeasonUnderWay season) {
-    return of(fit, season, List.of(), Progress.silent());
+    return of(fit, season, List.of(), Progress.ofThread());
   }
 
   /**

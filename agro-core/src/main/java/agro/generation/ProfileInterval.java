@@ -1,5 +1,6 @@
 package agro.generation;
 
+import agro.report.Progress;
 import agro.units.ThermalTime;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -13,10 +14,16 @@ final class ProfileInterval {
   private static final double ACCURACY_DEGREE_DAYS = 0.01;
   private static final int MOST_EVALUATIONS = 60;
 
-  private final CatchFit best;
+  private static final String WORK = "accuracy of the interval";
+  private static final long USUAL_FITS = 24;
 
-  ProfileInterval(CatchFit best) {
+  private final CatchFit best;
+  private final Progress progress;
+  private long fits;
+
+  ProfileInterval(CatchFit best, Progress progress) {
     this.best = best;
+    this.progress = progress;
   }
 
   PooledInterval run(FlightTiming timing) {
@@ -24,11 +31,14 @@ final class ProfileInterval {
     var low = timing.range().low().degreeDaysC();
     var high = timing.range().high().degreeDaysC();
     UnivariateFunction excess = k -> profile(k, timing) - (best.objective - DROP);
-    return new PooledInterval(
-        new ThermalTime(estimate),
-        new ThermalTime(limit(excess, low, estimate, true)),
-        new ThermalTime(limit(excess, estimate, high, false)),
-        best.atBoundary());
+    var interval =
+        new PooledInterval(
+            new ThermalTime(estimate),
+            new ThermalTime(limit(excess, low, estimate, true)),
+            new ThermalTime(limit(excess, estimate, high, false)),
+            best.atBoundary());
+    progress.step(WORK, USUAL_FITS, USUAL_FITS);
+    return interval;
   }
 
   /** Walks out from the estimate in growing steps, then solves for the crossing. */
@@ -50,6 +60,7 @@ final class ProfileInterval {
   }
 
   private double profile(double interval, FlightTiming timing) {
+    progress.step(WORK, Math.min(fits++, USUAL_FITS - 1), USUAL_FITS);
     var model = best.model();
     var start = best.parameters.clone();
     start[model.intervalIndex()] = interval;

@@ -11,6 +11,8 @@ import org.hipparchus.util.FastMath;
  */
 final class SeasonPosterior {
 
+  private static final String WORK = "season under way";
+  private static final long HALF = 100;
   private static final int COARSE = 41;
   private static final int FINE = 81;
   private static final double TAIL = 0.001;
@@ -39,22 +41,20 @@ final class SeasonPosterior {
 
   /** Evaluates the grid: coarsely over the prior, then finely where it matters. */
   SeasonPosterior run(IntervalRange range, double lastKnown, Progress progress) {
-    progress.step("season under way", 0, 2);
     intervals =
         grid(
             FastMath.max(range.low().degreeDaysC(), prior.interval.quantile(TAIL)),
             FastMath.min(range.high().degreeDaysC(), prior.interval.quantile(1 - TAIL)),
             COARSE);
     starts = startGrid(lastKnown);
-    evaluate();
-    progress.step("season under way", 1, 2);
+    evaluate(progress, 0);
     var startSpan = span(starts, true);
     var intervalSpan = span(intervals, false);
     starts = starts.length == 1 ? starts : grid(startSpan[0], startSpan[1], FINE);
     intervals = grid(intervalSpan[0], intervalSpan[1], FINE);
-    evaluate();
+    evaluate(progress, HALF);
     normalise();
-    progress.step("season under way", 2, 2);
+    progress.step(WORK, 2 * HALF, 2 * HALF);
     return this;
   }
 
@@ -136,9 +136,10 @@ final class SeasonPosterior {
     return grid;
   }
 
-  private void evaluate() {
+  private void evaluate(Progress progress, long before) {
     weight = new double[starts.length][intervals.length];
     for (var i = 0; i < starts.length; i++) {
+      progress.step(WORK, before + HALF * i / starts.length, 2 * HALF);
       for (var j = 0; j < intervals.length; j++) {
         weight[i][j] =
             prior.interval.logDensity(intervals[j])

@@ -1,5 +1,6 @@
 package agro.generation;
 
+import agro.report.Progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +28,13 @@ final class SeasonwiseIntervals {
   }
 
   /** One interval a season; nothing where its flights do not stand apart or the range sets it. */
-  List<Optional<Double>> run() {
+  List<Optional<Double>> run(Progress progress) {
     var intervals = new ArrayList<Optional<Double>>();
     for (var s = 0; s < starts.length; s++) {
+      progress.step("interval season by season", s, starts.length);
       intervals.add(standApart(s) ? fitAlone(s) : Optional.empty());
     }
+    progress.step("interval season by season", starts.length, starts.length);
     return intervals;
   }
 

@@ -21,6 +21,11 @@ final class ChoiceText {
    * @throws InputProblem for a word that stands for none
    */
   static <E extends Enum<E>> E choice(String text, Class<E> type, SourceLocation place) {
+    for (var constant : type.getEnumConstants()) {
+      if (constant.name().equalsIgnoreCase(text)) {
+        return constant;
+      }
+    }
     var words = new LinkedHashMap<String, E>();
     for (var constant : type.getEnumConstants()) {
       words.put(word(constant.name()), constant);

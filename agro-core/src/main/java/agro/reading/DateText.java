@@ -24,11 +24,9 @@ final class DateText {
    * @throws InputProblem for another shape or a day that the calendar does not have
    */
   static LocalDate date(String text, SourceLocation place) {
-    var problem =
-        CellText.reads(text, place).expected("a date as year-month-day, such as 2024-05-31");
     if (!ISO.matcher(text).matches()) {
       boolean unclear = DAY_OR_MONTH_FIRST.matcher(text).matches();
-      throw problem
+      throw problem(text, place)
           .because(
               unclear
                   ? "day and month cannot be told apart with certainty"
@@ -38,7 +36,13 @@ final class DateText {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeException e) {
-      throw problem.because("the calendar has no such day").mend("correct the month or the day");
+      throw problem(text, place)
+          .because("the calendar has no such day")
+          .mend("correct the month or the day");
     }
+  }
+
+  private static InputProblem.Awaited problem(String text, SourceLocation place) {
+    return CellText.reads(text, place).expected("a date as year-month-day, such as 2024-05-31");
   }
 }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -86,12 +87,21 @@ final class Headings {
   }
 
   Optional<Integer> indexOf(String column) {
-    return Optional.ofNullable(places.get(key(Fields.trimmed(column))));
+    return Optional.ofNullable(place(column));
   }
 
   int requiredIndex(String column) {
-    require(List.of(column));
-    return indexOf(column).orElseThrow();
+    var place = place(column);
+    if (place == null) {
+      require(List.of(column));
+    }
+    return Objects.requireNonNull(place, column);
+  }
+
+  /** Asked for every cell of a log, mostly by the name as the map has it. */
+  private Integer place(String column) {
+    var place = places.get(column);
+    return place == null ? places.get(key(Fields.trimmed(column))) : place;
   }
 
   /**

@@ -44,8 +44,7 @@ final class RecordSplitter {
             .trimWhitespacesAroundQuotes(true);
     try (var csv = reader.ofCsvRecord(text)) {
       for (CsvRecord each : csv) {
-        var cells = each.getFields().stream().map(Fields::trimmed).toList();
-        var fields = new Fields(each.getStartingLineNumber(), cells);
+        var fields = new Fields(each.getStartingLineNumber(), trimmed(each.getFields()));
         if (!fields.allEmpty()) {
           records.add(fields);
         }
@@ -56,6 +55,14 @@ final class RecordSplitter {
       throw new UncheckedIOException(name + " could not be read", e);
     }
     return records;
+  }
+
+  private static List<String> trimmed(List<String> written) {
+    var cells = new ArrayList<String>(written.size());
+    for (var cell : written) {
+      cells.add(Fields.trimmed(cell));
+    }
+    return cells;
   }
 
   private static InputProblem unsplit(String name, String message) {

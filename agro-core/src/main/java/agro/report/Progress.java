@@ -1,6 +1,7 @@
 package agro.report;
 
 import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
 
 /** Hears how far a long computation has come, and may end it. */
 @FunctionalInterface
@@ -23,6 +24,26 @@ public interface Progress {
    */
   static Progress silent() {
     return (what, done, total) -> !Thread.currentThread().isInterrupted();
+  }
+
+  /**
+   * A listener for a long computation that nobody gave one: where somebody has asked to hear of
+   * such work on this thread, theirs, and otherwise the silent one.
+   *
+   * @return a listener for one computation
+   */
+  static Progress ofThread() {
+    return ThreadListeners.next();
+  }
+
+  /**
+   * Says who hears of long computations on this thread, and on every thread that it starts from now
+   * on, when they are not given a listener.
+   *
+   * @param listeners gives a listener for each computation, or null for the silent one
+   */
+  static void listenOnThread(Supplier<Progress> listeners) {
+    ThreadListeners.set(listeners);
   }
 
   /**

@@ -1,19 +1,17 @@
 package agro.season;
 
-import agro.reading.DelimitedFormat;
 import agro.reading.DelimitedLine;
-import agro.reading.DelimitedText;
-import agro.reading.TextFile;
 import agro.report.InputProblem;
+import agro.report.Progress;
 import agro.report.ReadReport;
 import agro.report.ReadReport.Deed;
 import agro.report.SourceLocation;
 import agro.weather.DailyExtremes;
 import agro.weather.DailyTemperatures;
 import agro.weather.DayOrigin;
-import agro.weather.LogFormat;
 import agro.weather.TemperatureLog;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -38,36 +36,41 @@ final class LogTable {
   static Map<String, PlaceLog> read(
       Path folder, Map<String, MonitoredPlace> places, ReadReport.Collector report) {
     var table = new LogTable(folder, places);
+    var named = new ArrayList<LogFile>();
     for (var line : FolderTable.lines(folder, FolderLayout.LOGS, report)) {
       report.countRow();
-      table.read(line);
+      named.add(table.named(line));
+    }
+    var read = LogFiles.read(named, Progress.ofThread());
+    for (int i = 0; i < named.size(); i++) {
+      table.add(named.get(i), read.get(i));
     }
     var joined = new LinkedHashMap<String, PlaceLog>();
     table.measured.forEach((place, logs) -> joined.put(place, table.join(place, logs)));
     return joined;
   }
 
-  private void read(DelimitedLine line) {
+  private LogFile named(DelimitedLine line) {
     var name = FolderTable.reference(line, "place", FolderLayout.PLACES, places.keySet());
     var place = Objects.requireNonNull(places.get(name));
     var kind = line.choice("kind", LogKind.class);
     var format = FolderTable.located(line, "time_pattern", () -> LogLine.format(line, kind));
-    var log = TemperatureLog.of(text(line, format), format, name, place.medium());
-    if (kind == LogKind.FORECAST_DAYS) {
-      foreseen
-          .computeIfAbsent(name, p -> new ArrayList<>())
-          .add(new PlaceLog.Foreseen(line.date("made_on"), asForecast(log.daily())));
-    } else {
-      measured.computeIfAbsent(name, p -> new ArrayList<>()).add(log);
-    }
+    var madeOn =
+        kind == LogKind.FORECAST_DAYS
+            ? Optional.of(line.date("made_on"))
+            : Optional.<LocalDate>empty();
+    var file = line.text("file");
+    return new LogFile(folder.resolve(file), file, format, name, place.medium(), madeOn);
   }
 
-  /** The file under the name that logs.csv gives it, which is what messages show. */
-  private DelimitedText text(DelimitedLine line, LogFormat format) {
-    var name = line.text("file");
-    DelimitedFormat written = format.text();
-    var content = TextFile.read(folder.resolve(name), name, written.charset());
-    return DelimitedText.parse(name, content, written, format.columns().names());
+  private void add(LogFile file, TemperatureLog log) {
+    if (file.madeOn().isPresent()) {
+      foreseen
+          .computeIfAbsent(file.place(), p -> new ArrayList<>())
+          .add(new PlaceLog.Foreseen(file.madeOn().get(), asForecast(log.daily())));
+    } else {
+      measured.computeIfAbsent(file.place(), p -> new ArrayList<>()).add(log);
+    }
   }
 
   private static DailyTemperatures asForecast(DailyTemperatures log) {

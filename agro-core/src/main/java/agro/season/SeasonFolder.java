@@ -65,6 +65,26 @@ public final class SeasonFolder {
         new Known(visits, logs, newestDay(visits, logs.values()), true));
   }
 
+  /**
+   * Reads a folder by its name, as a notebook does, which may be opened in its own folder or from
+   * the top of a project: a relative name is looked for in the working folder, then in the folders
+   * above it. Where it was found is the name of the folder in reports.
+   *
+   * @param name path of the folder
+   * @return all that stands in it
+   * @throws InputProblem when there is no such folder, and as {@link #read}
+   */
+  public static SeasonFolder find(String name) {
+    var wanted = Path.of(name);
+    var start = Path.of("").toAbsolutePath();
+    for (var above = start; above != null && !wanted.isAbsolute(); above = above.getParent()) {
+      if (Files.isDirectory(above.resolve(wanted))) {
+        return read(start.relativize(above.resolve(wanted)));
+      }
+    }
+    return read(wanted);
+  }
+
   private static LocalDate newestDay(List<VisitLine> visits, Collection<PlaceLog> logs) {
     var newest = visits.get(0).date();
     for (var visit : visits) {

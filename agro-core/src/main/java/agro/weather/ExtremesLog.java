@@ -3,6 +3,7 @@ package agro.weather;
 import agro.reading.DelimitedLine;
 import agro.reading.DelimitedText;
 import agro.report.InputProblem;
+import agro.report.Progress;
 import agro.report.ReadReport;
 import agro.report.ReadReport.Deed;
 import java.time.LocalDate;
@@ -35,8 +36,8 @@ final class ExtremesLog {
     collector = new ReadReport.Collector(text.name());
   }
 
-  TemperatureLog read(String place, Medium medium) {
-    text.lines().forEach(this::readLine);
+  TemperatureLog read(String place, Medium medium, Progress progress) {
+    LogLines.read(text, this::readLine, progress);
     var file = text.location();
     values.tell(collector, file);
     halves.tell(collector);

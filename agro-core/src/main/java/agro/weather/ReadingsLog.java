@@ -3,6 +3,7 @@ package agro.weather;
 import agro.reading.DelimitedLine;
 import agro.reading.DelimitedText;
 import agro.report.InputProblem;
+import agro.report.Progress;
 import agro.report.ReadReport;
 import agro.report.ReadReport.Deed;
 import agro.report.SourceLocation;
@@ -37,8 +38,8 @@ final class ReadingsLog {
     readings = new ReadingSeries(text.name(), columns.temperatureColumn(), lines);
   }
 
-  TemperatureLog read(String place, Medium medium) {
-    text.lines().forEach(this::readLine);
+  TemperatureLog read(String place, Medium medium, Progress progress) {
+    LogLines.read(text, this::readLine, progress);
     var file = text.location();
     clock.tell(collector, file);
     values.tell(collector, file);

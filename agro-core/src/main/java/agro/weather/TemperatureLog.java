@@ -2,6 +2,7 @@ package agro.weather;
 
 import agro.reading.DelimitedText;
 import agro.report.InputProblem;
+import agro.report.Progress;
 import agro.report.ReadReport;
 import agro.working.Presentable;
 import agro.working.Presentation;
@@ -58,12 +59,28 @@ public record TemperatureLog(DailyTemperatures daily, ReadReport report) impleme
    */
   public static TemperatureLog of(
       DelimitedText text, LogFormat format, String place, Medium medium) {
+    return of(text, format, place, medium, Progress.ofThread());
+  }
+
+  /**
+   * Reads a log from text that is split into cells already and tells how far it has come.
+   *
+   * @param text the cells, read with {@link LogFormat#text()}
+   * @param format how the log is written
+   * @param place name of the place
+   * @param medium what the thermometer stood in
+   * @param progress hears of the lines read and may cancel
+   * @return daily extremes and report
+   * @throws InputProblem as for {@link #read}
+   */
+  public static TemperatureLog of(
+      DelimitedText text, LogFormat format, String place, Medium medium, Progress progress) {
     text.requireRows();
     if (format.columns() instanceof LogColumns.Readings readings) {
-      return new ReadingsLog(text, format, readings).read(place, medium);
+      return new ReadingsLog(text, format, readings).read(place, medium, progress);
     }
     return new ExtremesLog(text, format, (LogColumns.Extremes) format.columns())
-        .read(place, medium);
+        .read(place, medium, progress);
   }
 
   @Override

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import agro.report.SourceLocation;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,6 +34,24 @@ class DelimitedLineTest {
 
   private static DelimitedLine cell(String content) {
     return cell(content, '.');
+  }
+
+  /** The short way of reading gives what the JDK's own parser gives, to the last bit. */
+  @Test
+  void numbersAreReadAsTheJdkReadsThem() {
+    var random = new Random(5);
+    for (int i = 0; i < 3000; i++) {
+      var digits = Long.toString(random.nextLong(1_000_000_000_000_000L));
+      int point = random.nextInt(digits.length() + 1);
+      var text =
+          (random.nextBoolean() ? "-" : "")
+              + digits.substring(0, point)
+              + "."
+              + digits.substring(point);
+      assertThat(cell(text).number("cell")).as(text).isEqualTo(Double.parseDouble(text));
+    }
+    assertThat(Double.doubleToLongBits(cell("-0").number("cell")))
+        .isEqualTo(Double.doubleToLongBits(-0.0));
   }
 
   @ParameterizedTest

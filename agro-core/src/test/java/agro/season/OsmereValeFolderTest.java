@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The demonstration folder from end to end. */
 class OsmereValeFolderTest {
@@ -108,5 +109,17 @@ class OsmereValeFolderTest {
     assertThatThrownBy(() -> folder.pestAt("cabbage root fly", "Sand Lane"))
         .isInstanceOf(InputProblem.class)
         .hasMessageContaining("soil");
+  }
+
+  @Test
+  void aFolderIsFoundFromTheFoldersBelowItsPlace(@TempDir Path elsewhere) {
+    var found = SeasonFolder.find("demo-data/osmere-vale");
+    assertThat(found.report().rowsRead()).isEqualTo(folder.report().rowsRead());
+    assertThat(Path.of(found.report().source())).endsWithRaw(Path.of("demo-data", "osmere-vale"));
+    assertThatThrownBy(() -> SeasonFolder.find("no-such-folder/anywhere"))
+        .hasMessageContaining("no-such-folder")
+        .hasMessageContaining("there is no such folder");
+    assertThatThrownBy(() -> SeasonFolder.find(elsewhere.resolve("absent").toString()))
+        .hasMessageContaining("there is no such folder");
   }
 }
