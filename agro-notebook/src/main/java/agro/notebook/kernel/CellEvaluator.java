@@ -1,7 +1,9 @@
 package agro.notebook.kernel;
 
+import agro.notebook.insight.CodeInsight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import jdk.jshell.Snippet.SubKind;
 
 /**
@@ -26,8 +28,9 @@ public final class CellEvaluator implements AutoCloseable {
           "java.util.function.*",
           "java.util.regex.*",
           "java.util.stream.*",
-          "static agro.notebook.display.Display.display",
-          "static agro.notebook.display.Display.updateDisplay");
+          "agro.notebook.display.*",
+          "static agro.notebook.display.Display.*",
+          "static agro.notebook.kernel.Questions.*");
 
   private final EvaluatorState state;
 
@@ -36,17 +39,14 @@ public final class CellEvaluator implements AutoCloseable {
   }
 
   /**
-   * Starts an evaluator with the standard imports.
+   * Starts an evaluator with the standard imports. Returns at once: the compiler starts on a thread
+   * of its own, and the first cell waits for it.
    *
    * @return an open evaluator
    */
   public static CellEvaluator open() {
     StandardStreams.install();
-    var evaluator = new CellEvaluator(new EvaluatorState());
-    for (var name : IMPORTS) {
-      evaluator.state.shell().eval("import " + name + ";");
-    }
-    return evaluator;
+    return new CellEvaluator(new EvaluatorState(IMPORTS));
   }
 
   /**
@@ -56,16 +56,37 @@ public final class CellEvaluator implements AutoCloseable {
    * @param sink where what it prints and shows goes while it runs
    * @return how it ended; failures of the cell are told, never thrown
    */
-  public synchronized CellResult evaluate(CellSource cell, OutputSink sink) {
-    StandardStreams.install();
-    state.session().leadTo(sink);
-    state.thread().beginCell();
-    return new CellRun(state, cell).run();
+  public CellResult evaluate(CellSource cell, OutputSink sink) {
+    return evaluate(cell, sink, CellInput.none());
+  }
+
+  /**
+   * Evaluates a cell that may ask its reader for something, and waits for its end.
+   *
+   * @param cell the cell
+   * @param sink where what it prints and shows goes while it runs
+   * @param input who answers when the cell reads from {@code System.in}
+   * @return how it ended; failures of the cell are told, never thrown
+   */
+  public synchronized CellResult evaluate(CellSource cell, OutputSink sink, CellInput input) {
+    return state.evaluate(cell, sink, input);
+  }
+
+  /**
+   * Runs code that a cell left behind, such as a listener, as if it stood in a cell, and waits for
+   * its end.
+   *
+   * @param code the code
+   * @param sink where what it prints and shows goes while it runs
+   * @return what it threw, if it did
+   */
+  public synchronized Optional<Throwable> call(Runnable code, OutputSink sink) {
+    return state.call(code, sink);
   }
 
   /** Interrupts the cell that runs now, from any thread. Without a running cell it does nothing. */
   public void interrupt() {
-    state.thread().interrupt();
+    state.interrupt();
   }
 
   /**
@@ -74,6 +95,10 @@ public final class CellEvaluator implements AutoCloseable {
    * @return name and type of each, in the order of declaration
    */
   public synchronized List<DeclaredVariable> variables() {
+    return state.asked(this::declaredVariables);
+  }
+
+  private List<DeclaredVariable> declaredVariables() {
     var all = new ArrayList<DeclaredVariable>();
     state
         .shell()
@@ -81,6 +106,25 @@ public final class CellEvaluator implements AutoCloseable {
         .filter(variable -> variable.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND)
         .forEach(variable -> all.add(new DeclaredVariable(variable.name(), variable.typeName())));
     return all;
+  }
+
+  /**
+   * How the magics may be called.
+   *
+   * @return names with their per cent signs, such as {@code %maven} and {@code %%time}
+   */
+  public List<String> magicNames() {
+    return state.magics().calls();
+  }
+
+  /**
+   * What can be said about code in the light of what cells have declared. Not to be asked while a
+   * cell runs.
+   *
+   * @return the insight into the code of this evaluator
+   */
+  public CodeInsight insight() {
+    return state.insight();
   }
 
   /**

@@ -1,5 +1,6 @@
 package agro.notebook.kernel;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import java.util.OptionalInt;
  * @param trace the whole story for the reader, line by line: what, where with the line marked, and
  *     through which calls
  * @param thrown the live exception; empty when none was thrown
+ * @param hint what to do about it, in one or two sentences; also the last line of the trace
  */
 public record CellFailure(
     Kind kind,
@@ -22,7 +24,11 @@ public record CellFailure(
     String message,
     Place place,
     List<String> trace,
-    Optional<Throwable> thrown) {
+    Optional<Throwable> thrown,
+    Optional<String> hint) {
+
+  /** What the line of a trace begins with that says what to do. */
+  static final String HINT = "Hint: ";
 
   /** The stage at which a cell failed. */
   public enum Kind {
@@ -60,6 +66,41 @@ public record CellFailure(
     }
   }
 
+  /**
+   * A failure without a hint.
+   *
+   * @param kind at which stage
+   * @param name the class of the exception, or a short name of the trouble
+   * @param message what it said
+   * @param place where in the cell
+   * @param trace the whole story, line by line
+   * @param thrown the live exception; empty when none was thrown
+   */
+  public CellFailure(
+      Kind kind,
+      String name,
+      String message,
+      Place place,
+      List<String> trace,
+      Optional<Throwable> thrown) {
+    this(kind, name, message, place, trace, thrown, Optional.empty());
+  }
+
+  /**
+   * This failure with a hint, if there is one.
+   *
+   * @param found what to do about it
+   * @return the failure, the hint as the last line of its trace
+   */
+  CellFailure hinted(Optional<String> found) {
+    if (found.isEmpty()) {
+      return this;
+    }
+    var lines = new ArrayList<>(trace);
+    lines.add(HINT + found.get());
+    return new CellFailure(kind, name, message, place, lines, thrown, found);
+  }
+
   /** Makes the trace immutable. */
   public CellFailure {
     Objects.requireNonNull(kind, "kind");
@@ -67,6 +108,7 @@ public record CellFailure(
     Objects.requireNonNull(message, "message");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(thrown, "thrown");
+    Objects.requireNonNull(hint, "hint");
     trace = List.copyOf(trace);
   }
 }

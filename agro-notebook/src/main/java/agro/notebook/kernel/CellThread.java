@@ -1,115 +1,96 @@
 package agro.notebook.kernel;
 
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import agro.notebook.bytecode.CellStopped;
+import agro.notebook.display.Display;
 
-/** The one thread on which the code of cells runs. It never keeps the process alive. */
-final class CellThread implements AutoCloseable {
+/**
+ * The thread on which all code runs that a reader has written. When it does not end in time after
+ * its cell was stopped, it is left alone with what it does, and another one takes its place.
+ */
+final class CellThread {
 
   /** Room for recursion in cells: eight times what a thread has by default. */
   private static final long STACK_BYTES = 8L << 20;
 
-  private final ExecutorService worker;
-  private final Object lock = new Object();
-  private Thread thread;
-  private boolean running;
-  private boolean stopped;
+  private static final long LOOK_MILLIS = 50;
+
+  private final ThreadGroup group = new ThreadsOfCells();
+  private final OutputSession session;
+  private final ClassLoader loader;
+  private Worker worker;
 
   /**
-   * Prepares the thread.
+   * Starts the thread.
    *
-   * @param beforeAll what the thread does before the first piece of code
+   * @param session where its output goes
+   * @param loader the loader of the classes of cells
    */
-  CellThread(Runnable beforeAll) {
-    worker =
-        Executors.newSingleThreadExecutor(
-            work -> {
-              Runnable prepared =
-                  () -> {
-                    beforeAll.run();
-                    work.run();
-                  };
-              thread = new Thread(null, prepared, "cell", STACK_BYTES);
-              thread.setDaemon(true);
-              return thread;
-            });
+  CellThread(OutputSession session, ClassLoader loader) {
+    this.session = session;
+    this.loader = loader;
+    this.worker = started();
+  }
+
+  private Worker started() {
+    return new Worker(group, "cell", STACK_BYTES, loader);
   }
 
   /**
-   * Runs code on the thread and waits for its end. When the waiting thread is interrupted, the code
-   * is interrupted instead.
+   * Runs code of a cell and waits for its end, but not longer than a stopped cell may take.
    *
+   * @param cell the cell
    * @param code the code
    * @return what it returned
+   * @throws CellStopped when the cell was stopped before it began, or did not end in time
    * @throws Throwable what it threw
    */
-  <T> T call(Callable<T> code) throws Throwable {
-    var future = worker.submit(() -> marked(code));
-    while (true) {
-      try {
-        return future.get();
-      } catch (InterruptedException passedOn) {
-        interrupt();
-      } catch (ExecutionException thrown) {
-        throw thrown.getCause();
+  <T> T call(RunningCell cell, Task.Code<T> code) throws Throwable {
+    if (cell.isStopped()) {
+      throw new CellStopped();
+    }
+    var task = worker().submit(() -> within(cell, code));
+    while (!ended(task, cell)) {
+      if (cell.isOverdue(0)) {
+        leaveAlone(cell);
+        throw new CellStopped();
       }
     }
+    return task.result();
   }
 
-  private <T> T marked(Callable<T> code) throws Exception {
-    synchronized (lock) {
-      running = true;
-      if (stopped) {
-        Thread.currentThread().interrupt();
-      }
-    }
+  private static boolean ended(Task<?> task, RunningCell cell) {
     try {
-      return code.call();
+      return task.ended(LOOK_MILLIS);
+    } catch (InterruptedException passedOn) {
+      cell.stop();
+      return false;
+    }
+  }
+
+  private <T> T within(RunningCell cell, Task.Code<T> code) throws Throwable {
+    Display.connect(session);
+    cell.enter();
+    try {
+      return code.run();
     } finally {
-      synchronized (lock) {
-        running = false;
-        Thread.interrupted();
-      }
+      cell.leave();
     }
   }
 
-  /** Forgets that an earlier cell was stopped. */
-  void beginCell() {
-    synchronized (lock) {
-      stopped = false;
+  private synchronized Worker worker() {
+    if (!worker.isAlive()) {
+      worker = started();
     }
+    return worker;
   }
 
-  /** Interrupts the code that runs now, or, between two statements, the one that comes next. */
-  void interrupt() {
-    synchronized (lock) {
-      stopped = true;
-      if (running) {
-        thread.interrupt();
-      }
-    }
+  private synchronized void leaveAlone(RunningCell cell) {
+    cell.abandon();
+    worker.letGo();
+    worker = started();
   }
 
-  /** Whether the cell was interrupted. */
-  boolean wasInterrupted() {
-    synchronized (lock) {
-      return stopped;
-    }
-  }
-
-  /**
-   * Makes classes of snippets visible to code that asks the thread for its class loader.
-   *
-   * @param loader the loader of snippets
-   */
-  void useLoader(ClassLoader loader) {
-    worker.execute(() -> Thread.currentThread().setContextClassLoader(loader));
-  }
-
-  @Override
-  public void close() {
-    worker.shutdownNow();
+  synchronized void close() {
+    worker.letGo();
   }
 }

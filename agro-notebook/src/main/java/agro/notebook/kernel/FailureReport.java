@@ -1,29 +1,36 @@
 package agro.notebook.kernel;
 
+import agro.notebook.insight.CodeInsight;
 import agro.notebook.kernel.CellFailure.Kind;
 import agro.notebook.kernel.CellFailure.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.UnresolvedReferenceException;
 
-/** Says what went wrong in a cell so that the reader finds the place. */
+/** Says what went wrong in a cell so that the reader finds the place. Never throws. */
 final class FailureReport {
-
-  private static final int FRAMES = 12;
-  private static final int CAUSES = 5;
 
   private final CellSource cell;
   private final SnippetPlaces places;
+  private final Supplier<CodeInsight> insight;
 
-  FailureReport(CellSource cell, SnippetPlaces places) {
+  /**
+   * A report on one cell.
+   *
+   * @param cell the cell
+   * @param places where the snippets of all cells stand
+   * @param insight who knows hints
+   */
+  FailureReport(CellSource cell, SnippetPlaces places, Supplier<CodeInsight> insight) {
     this.cell = cell;
     this.places = places;
+    this.insight = insight;
   }
 
   /**
@@ -34,56 +41,20 @@ final class FailureReport {
    * @return the failure, placed at the first problem
    */
   CellFailure refused(int offset, List<Diag> problems) {
-    var trace = new ArrayList<String>();
-    var first =
-        problems.stream().filter(Diag::isError).findFirst().or(() -> problems.stream().findFirst());
-    var message = first.map(FailureReport::message).orElse("this is not Java");
-    var line = 0;
-    for (var problem : problems) {
-      var start = offset + (int) Math.max(0, problem.getPosition());
-      var end = offset + (int) problem.getEndPosition();
-      line = line == 0 ? JavaText.lineOf(cell.code(), start) : line;
-      trace.add(place(JavaText.lineOf(cell.code(), start)) + ": " + message(problem));
-      trace.addAll(underlined(start, end));
-    }
-    if (line == 0) {
-      line = JavaText.lineOf(cell.code(), offset);
-      trace.add(place(line) + ": " + message);
-    }
-    return new CellFailure(
-        Kind.COMPILATION, "Not compiled", message, place(line), trace, Optional.empty());
+    var refused = new RefusedCode(cell, offset, problems);
+    var failure =
+        new CellFailure(
+            Kind.COMPILATION,
+            "Not compiled",
+            refused.message(),
+            place(refused.line()),
+            refused.lines(),
+            Optional.empty());
+    return failure.hinted(refused.slip().flatMap(slip -> insight.get().hint(slip)));
   }
 
   private Place place(int line) {
     return new Place(cell.name(), line);
-  }
-
-  /** What the compiler says, without the name of the wrapper that the reader never wrote. */
-  private static String message(Diag problem) {
-    var lines =
-        problem
-            .getMessage(Locale.ROOT)
-            .lines()
-            .filter(line -> !line.strip().equals("location: class"))
-            .map(line -> line.replaceAll("\\s+", " ").strip())
-            .toList();
-    return lines.isEmpty()
-        ? ""
-        : lines.get(0)
-            + (lines.size() > 1
-                ? " (" + String.join(", ", lines.subList(1, lines.size())) + ")"
-                : "");
-  }
-
-  private List<String> underlined(int start, int end) {
-    var code = cell.code();
-    var from = Math.min(start, code.length());
-    var lineStart = code.lastIndexOf('\n', from - 1) + 1;
-    var lineEnd = code.indexOf('\n', from);
-    var line = code.substring(lineStart, lineEnd < 0 ? code.length() : lineEnd);
-    var marks = Math.max(1, Math.min(end - from, line.length() - (from - lineStart)));
-    var indent = line.substring(0, from - lineStart).replaceAll("[^\t]", " ");
-    return List.of("    " + line, "    " + indent + "^".repeat(marks));
   }
 
   /**
@@ -94,95 +65,44 @@ final class FailureReport {
    * @return the failure, placed at the topmost call in this cell
    */
   CellFailure thrown(Throwable thrown, StackTraceElement[] frames) {
-    var name = asWritten(thrown.getClass().getName());
-    var message = messageOf(thrown);
-    var place = placeIn(frames);
+    var name = ThrownText.name(thrown);
+    var message = ThrownText.message(thrown);
+    var calls = new CallTrace(frames, places);
+    var place = placeIn(calls);
     var trace = new ArrayList<String>();
     trace.add(name + (message.isEmpty() ? "" : ": " + message));
-    place.knownLine().ifPresent(line -> trace.addAll(marked(place)));
-    trace.addAll(calls(frames));
-    trace.addAll(causes(thrown));
-    return new CellFailure(Kind.EXCEPTION, name, message, place, trace, Optional.of(thrown));
+    trace.addAll(marked(place));
+    trace.addAll(calls.lines());
+    trace.addAll(ThrownText.causes(thrown));
+    return new CellFailure(Kind.EXCEPTION, name, message, place, trace, Optional.of(thrown))
+        .hinted(insight.get().hint(thrown, message, lineAt(place)));
   }
 
-  private static List<String> causes(Throwable thrown) {
-    var lines = new ArrayList<String>();
-    var cause = thrown.getCause();
-    for (var depth = 0; cause != null && depth < CAUSES; depth++) {
-      lines.add("because of " + asWritten(cause.getClass().getName()) + ": " + messageOf(cause));
-      cause = cause.getCause();
-    }
-    return lines;
-  }
-
-  /** A text without the names of the classes that the shell wraps round the reader's code. */
-  private static String asWritten(String text) {
-    return text.replaceAll("REPL\\.\\$JShell\\$\\w+[.$]", "");
-  }
-
-  static String messageOf(Throwable thrown) {
-    try {
-      var message = thrown.getLocalizedMessage();
-      return message == null ? "" : asWritten(message);
-    } catch (Throwable ownTrouble) {
-      return "(its message could not be read: " + ownTrouble.getClass().getName() + ")";
-    }
-  }
-
-  private Place placeIn(StackTraceElement[] frames) {
-    return Stream.of(frames)
-        .flatMap(frame -> placeOf(frame).stream())
-        .filter(place -> place.cell().equals(cell.name()))
+  private Place placeIn(CallTrace calls) {
+    return calls
+        .places()
+        .filter(one -> one.cell().equals(cell.name()))
         .findFirst()
         .orElse(place(0));
   }
 
-  private Optional<Place> placeOf(StackTraceElement frame) {
-    var file = frame.getFileName();
-    return file != null && file.startsWith("#")
-        ? places.place(file.substring(1), frame.getLineNumber())
-        : Optional.empty();
+  private String lineAt(Place place) {
+    return cell.code().lines().skip(Math.max(0, place.line() - 1)).findFirst().orElse("");
   }
 
   /** The lines around a place, the line itself marked. */
   private List<String> marked(Place place) {
-    var lines = cell.code().lines().toList();
     var marked = new ArrayList<String>();
+    if (place.knownLine().isEmpty()) {
+      return marked;
+    }
+    var lines = cell.code().lines().toList();
     var from = Math.max(1, place.line() - 1);
     for (var line = from; line <= Math.min(lines.size(), place.line() + 1); line++) {
       var mark = line == place.line() ? "  > " : "    ";
       marked.add(mark + String.format(Locale.ROOT, "%3d  ", line) + lines.get(line - 1));
     }
     return marked;
-  }
-
-  private List<String> calls(StackTraceElement[] frames) {
-    var lines = new ArrayList<String>();
-    for (var frame : frames) {
-      if (lines.size() == FRAMES) {
-        lines.add("  ... " + (frames.length - FRAMES) + " more calls");
-        break;
-      }
-      lines.add(call(frame));
-    }
-    return lines;
-  }
-
-  private String call(StackTraceElement frame) {
-    var at = placeOf(frame);
-    var method = frame.getMethodName();
-    if (at.isPresent()) {
-      return "  in " + (method.isEmpty() ? "" : method + ", ") + at.get();
-    }
-    return "  in "
-        + frame.getClassName()
-        + "."
-        + method
-        + " ("
-        + frame.getFileName()
-        + ":"
-        + frame.getLineNumber()
-        + ")";
   }
 
   /**
@@ -193,13 +113,17 @@ final class FailureReport {
    * @return the failure
    */
   CellFailure unresolved(UnresolvedReferenceException unresolved, JShell shell) {
-    var snippet = unresolved.getSnippet();
-    var message = waiting(snippet, shell);
-    var place = placeIn(unresolved.getStackTrace());
+    var message = waiting(unresolved.getSnippet(), shell);
+    var place = placeIn(new CallTrace(unresolved.getStackTrace(), places));
     var trace = new ArrayList<>(List.of(message));
-    place.knownLine().ifPresent(line -> trace.addAll(marked(place)));
+    trace.addAll(marked(place));
     return new CellFailure(
-        Kind.UNRESOLVED, "Not yet declared", message, place, trace, Optional.empty());
+            Kind.UNRESOLVED, "Not yet declared", message, place, trace, Optional.empty())
+        .hinted(
+            shell
+                .unresolvedDependencies(unresolved.getSnippet())
+                .flatMap(missing -> insight.get().missing(missing).stream())
+                .findFirst());
   }
 
   /**
@@ -211,7 +135,7 @@ final class FailureReport {
    */
   static String waiting(DeclarationSnippet snippet, JShell shell) {
     var missing = String.join(" and ", shell.unresolvedDependencies(snippet).toList());
-    var problems = shell.diagnostics(snippet).map(FailureReport::message).toList();
+    var problems = shell.diagnostics(snippet).map(RefusedCode::message).toList();
     return snippet.name()
         + " cannot be used until "
         + (missing.isEmpty() ? "its code compiles" : missing + " is declared")
@@ -236,6 +160,25 @@ final class FailureReport {
   }
 
   /**
+   * Code that threw an exception which cannot even be described.
+   *
+   * @param thrown the live exception
+   * @param trouble what happened when it was asked
+   * @return the failure
+   */
+  CellFailure untold(Throwable thrown, Throwable trouble) {
+    var name = ThrownText.name(thrown);
+    var message = "(cannot be described: " + ThrownText.name(trouble) + ")";
+    return new CellFailure(
+        Kind.EXCEPTION,
+        name,
+        message,
+        place(0),
+        List.of(name + ": " + message),
+        Optional.of(thrown));
+  }
+
+  /**
    * Code on which the evaluator itself failed.
    *
    * @param trouble what it threw
@@ -243,7 +186,12 @@ final class FailureReport {
    * @return the failure
    */
   CellFailure evaluator(Throwable trouble, int offset) {
-    var message = "this code could not be evaluated (" + trouble + ")";
+    var said = ThrownText.message(trouble);
+    var message =
+        "this code could not be evaluated ("
+            + ThrownText.name(trouble)
+            + (said.isEmpty() ? "" : ": " + said)
+            + ")";
     var place = place(JavaText.lineOf(cell.code(), offset));
     return new CellFailure(
         Kind.EVALUATOR,

@@ -62,7 +62,14 @@ final class JavaText {
     return code.startsWith("//", at) || code.startsWith("/*", at);
   }
 
-  private static int endOfToken(String code, int at) {
+  /**
+   * The end of a comment, a literal, or else of the one character that stands at a position.
+   *
+   * @param code Java code
+   * @param at the beginning of a token
+   * @return the position behind it
+   */
+  static int endOfToken(String code, int at) {
     if (code.startsWith("//", at)) {
       return endOf(code, "\n", at);
     }

@@ -12,6 +12,7 @@ public final class OutputRecorder implements OutputSink {
   private final List<CellOutput> outputs = new ArrayList<>();
   private final StringBuilder open = new StringBuilder();
   private StandardStream openStream;
+  private boolean clearing;
 
   private OutputRecorder(Optional<OutputRecorder> earlier) {
     this.earlier = earlier;
@@ -37,6 +38,7 @@ public final class OutputRecorder implements OutputSink {
 
   @Override
   public synchronized void text(StandardStream stream, String text) {
+    clearIfDue();
     if (openStream != stream) {
       closeText();
       openStream = stream;
@@ -46,6 +48,7 @@ public final class OutputRecorder implements OutputSink {
 
   @Override
   public synchronized void show(String id, MimeBundle bundle) {
+    clearIfDue();
     closeText();
     outputs.add(new CellOutput.Shown(id, bundle));
   }
@@ -54,6 +57,23 @@ public final class OutputRecorder implements OutputSink {
   public void update(String id, MimeBundle bundle) {
     replace(id, bundle);
     earlier.ifPresent(before -> before.update(id, bundle));
+  }
+
+  @Override
+  public synchronized void clear(boolean wait) {
+    clearing = true;
+    if (!wait) {
+      clearIfDue();
+    }
+  }
+
+  private void clearIfDue() {
+    if (clearing) {
+      outputs.clear();
+      open.setLength(0);
+      openStream = null;
+      clearing = false;
+    }
   }
 
   private synchronized void replace(String id, MimeBundle bundle) {
@@ -82,6 +102,12 @@ public final class OutputRecorder implements OutputSink {
     if (!open.isEmpty()) {
       all.add(new CellOutput.Printed(openStream, open.toString()));
     }
+    all.removeIf(OutputRecorder::showsNothing);
     return List.copyOf(all);
+  }
+
+  /** What was taken away again by an update, such as the bar of a work that is done. */
+  private static boolean showsNothing(CellOutput output) {
+    return output instanceof CellOutput.Shown shown && shown.content().isEmpty();
   }
 }

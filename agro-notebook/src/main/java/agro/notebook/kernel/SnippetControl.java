@@ -1,11 +1,16 @@
 package agro.notebook.kernel;
 
+import agro.notebook.bytecode.CellBytecode;
+import agro.notebook.bytecode.StaticInitialiser;
 import java.lang.instrument.ClassDefinition;
 import java.lang.instrument.UnmodifiableClassException;
 import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import jdk.jshell.execution.DirectExecutionControl;
 import jdk.jshell.spi.SPIResolutionException;
 
@@ -15,16 +20,22 @@ import jdk.jshell.spi.SPIResolutionException;
  */
 final class SnippetControl extends DirectExecutionControl {
 
+  /** How the code of a snippet ended; its exception and where that came from, or its value. */
+  private record Outcome(Object value, Throwable thrown, List<StackTraceElement> calls) {}
+
+  private static final Outcome NOTHING = new Outcome(null, null, List.of());
+
   private final SnippetLoader loader;
   private final CellThread thread;
-  private Object result;
-  private Throwable thrown;
+  private final MemoryReserve reserve;
+  private Outcome outcome = NOTHING;
   private Field field;
 
-  SnippetControl(SnippetLoader loader, CellThread thread) {
+  SnippetControl(SnippetLoader loader, CellThread thread, MemoryReserve reserve) {
     super(loader);
     this.loader = loader;
     this.thread = thread;
+    this.reserve = reserve;
   }
 
   @Override
@@ -35,7 +46,7 @@ final class SnippetControl extends DirectExecutionControl {
             .orElseThrow(() -> new NotImplementedException("started without the agent"));
     var classes =
         Arrays.stream(compiled)
-            .map(one -> new ClassBytecodes(one.name(), ExitCalls.refused(one.bytecodes())))
+            .map(one -> new ClassBytecodes(one.name(), CellBytecode.prepared(one.bytecodes())))
             .toArray(ClassBytecodes[]::new);
     var nothingInstalled = new boolean[classes.length];
     if (Arrays.stream(classes).anyMatch(this::wouldKeepStaleStatics)) {
@@ -66,15 +77,38 @@ final class SnippetControl extends DirectExecutionControl {
 
   @Override
   protected String invoke(Method snippet) throws Exception {
-    result = null;
+    outcome = NOTHING;
+    var cell = loader.running();
     try {
-      result = thread.call(() -> snippet.invoke(null));
-    } catch (InvocationTargetException fromSnippet) {
-      throw fromSnippet;
+      outcome = cell == null ? ended(snippet) : thread.call(cell, () -> ended(snippet));
     } catch (Throwable fromEngine) {
-      throw new InvocationTargetException(fromEngine);
+      outcome = new Outcome(null, fromEngine, List.of());
+    }
+    if (outcome.thrown() != null) {
+      throw new InvocationTargetException(outcome.thrown());
     }
     return "";
+  }
+
+  /** Runs the snippet on this thread, where its exception may be asked for its story as well. */
+  private Outcome ended(Method snippet) throws IllegalAccessException {
+    try {
+      return new Outcome(snippet.invoke(null), null, List.of());
+    } catch (InvocationTargetException fromSnippet) {
+      var thrown = fromSnippet.getCause();
+      if (thrown instanceof OutOfMemoryError) {
+        reserve.release();
+      }
+      return new Outcome(null, thrown, calls(thrown));
+    }
+  }
+
+  private static List<StackTraceElement> calls(Throwable thrown) {
+    try {
+      return Stream.of(thrown.getStackTrace()).filter(Objects::nonNull).toList();
+    } catch (Throwable ownTrouble) {
+      return List.of();
+    }
   }
 
   @Override
@@ -83,8 +117,8 @@ final class SnippetControl extends DirectExecutionControl {
     if (cause instanceof SPIResolutionException unresolved) {
       throw new ResolutionException(unresolved.id(), unresolved.getStackTrace());
     }
-    thrown = cause;
-    throw new UserException("", cause.getClass().getName(), cause.getStackTrace());
+    throw new UserException(
+        "", cause.getClass().getName(), outcome.calls().toArray(StackTraceElement[]::new));
   }
 
   @Override
@@ -110,8 +144,8 @@ final class SnippetControl extends DirectExecutionControl {
    * @return the live object, possibly null
    */
   Object takeResult() {
-    var taken = result;
-    result = null;
+    var taken = outcome.value();
+    outcome = NOTHING;
     return taken;
   }
 
@@ -121,8 +155,8 @@ final class SnippetControl extends DirectExecutionControl {
    * @return the live exception, or null
    */
   Throwable takeThrown() {
-    var taken = thrown;
-    thrown = null;
+    var taken = outcome.thrown();
+    outcome = NOTHING;
     return taken;
   }
 

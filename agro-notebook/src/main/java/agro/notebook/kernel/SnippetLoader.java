@@ -1,5 +1,6 @@
 package agro.notebook.kernel;
 
+import agro.notebook.bytecode.CellBytecode;
 import java.io.File;
 import java.net.MalformedURLException;
 import java.net.URL;
@@ -15,6 +16,8 @@ import jdk.jshell.spi.ExecutionControl.InternalException;
 final class SnippetLoader extends URLClassLoader implements LoaderDelegate {
 
   private final Map<String, byte[]> bytecode = new ConcurrentHashMap<>();
+  private final Map<String, Long> cells = new ConcurrentHashMap<>();
+  private volatile RunningCell running;
 
   SnippetLoader(ClassLoader parent) {
     super("snippets", new URL[0], parent);
@@ -23,7 +26,8 @@ final class SnippetLoader extends URLClassLoader implements LoaderDelegate {
   @Override
   public void load(ClassBytecodes[] classes) throws ClassInstallException {
     for (var one : classes) {
-      bytecode.put(one.name(), ExitCalls.refused(one.bytecodes()));
+      bytecode.put(one.name(), CellBytecode.prepared(one.bytecodes()));
+      cells.put(one.name(), running == null ? 0 : running.number());
     }
     var installed = new boolean[classes.length];
     for (var index = 0; index < classes.length; index++) {
@@ -41,6 +45,36 @@ final class SnippetLoader extends URLClassLoader implements LoaderDelegate {
     for (var one : classes) {
       bytecode.put(one.name(), one.bytecodes());
     }
+  }
+
+  /**
+   * Takes the classes that are loaded from now on for those of a cell.
+   *
+   * @param cell the cell
+   */
+  void serve(RunningCell cell) {
+    running = cell;
+  }
+
+  /**
+   * The cell that runs now or ran last.
+   *
+   * @return the cell, or null before the first one
+   */
+  RunningCell running() {
+    return running;
+  }
+
+  /**
+   * The number of the cell that declared a class.
+   *
+   * @param type a class of this loader, or one that the JDK made for its lambdas
+   * @return the number; 0 when no cell declared it
+   */
+  long cellOf(Class<?> type) {
+    var name = type.getName();
+    var lambda = name.indexOf("$$Lambda");
+    return cells.getOrDefault(lambda < 0 ? name : name.substring(0, lambda), 0L);
   }
 
   /**

@@ -1,66 +1,46 @@
 package agro.notebook.kernel;
 
-import java.io.IOException;
-import java.io.OutputStream;
+import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 
 /**
  * Puts itself in the place of the process's standard streams. Threads of an evaluator print to
- * their cell; all other threads print where they printed before.
+ * their cell and read what its reader types; all other threads see what was there before.
  */
 final class StandardStreams {
 
-  private static PrintStream routedOutput;
-  private static PrintStream routedError;
+  private static PrintStream output;
+  private static PrintStream error;
+  private static InputStream input;
 
   private StandardStreams() {}
 
-  /** Takes the place of the standard streams, again if somebody else has taken it meanwhile. */
+  /** Takes the place of the standard streams, again if the program has replaced one meanwhile. */
   static synchronized void install() {
-    if (System.out != routedOutput) {
-      routedOutput = routed(StandardStream.OUTPUT, System.out);
-      System.setOut(routedOutput);
+    if (System.out != output) {
+      output = new RoutedPrintStream(StandardStream.OUTPUT, System.out);
+      System.setOut(output);
     }
-    if (System.err != routedError) {
-      routedError = routed(StandardStream.ERROR, System.err);
-      System.setErr(routedError);
+    if (System.err != error) {
+      error = new RoutedPrintStream(StandardStream.ERROR, System.err);
+      System.setErr(error);
+    }
+    if (System.in != input) {
+      input = new RoutedInput(System.in);
+      System.setIn(input);
     }
   }
 
-  private static PrintStream routed(StandardStream stream, PrintStream before) {
-    return new PrintStream(new Route(stream, before), true, StandardCharsets.UTF_8);
-  }
-
-  private static final class Route extends OutputStream {
-    private final StandardStream stream;
-    private final PrintStream before;
-
-    Route(StandardStream stream, PrintStream before) {
-      this.stream = stream;
-      this.before = before;
+  /** Takes the place again that a cell may have taken; what a cell set there is forgotten. */
+  static synchronized void putBack() {
+    if (System.out != output) {
+      System.setOut(output);
     }
-
-    @Override
-    public void write(int oneByte) throws IOException {
-      write(new byte[] {(byte) oneByte}, 0, 1);
+    if (System.err != error) {
+      System.setErr(error);
     }
-
-    @Override
-    public void write(byte[] bytes, int from, int length) {
-      var session = OutputSession.current();
-      if (session == null) {
-        before.write(bytes, from, length);
-      } else {
-        session.print(stream, bytes, from, length);
-      }
-    }
-
-    @Override
-    public void flush() {
-      if (OutputSession.current() == null) {
-        before.flush();
-      }
+    if (System.in != input) {
+      System.setIn(input);
     }
   }
 }

@@ -48,6 +48,31 @@ final class VariableGuard {
     return before == null || before.equals(now) || copied(before, now);
   }
 
+  /**
+   * Forgets a variable and sets it to null, so that its value does not outlive it.
+   *
+   * @param variable a variable that was declared
+   */
+  void clear(VarSnippet variable) {
+    var field = fields.remove(variable.name());
+    try {
+      if (field != null && !field.getType().isPrimitive()) {
+        field.set(null, null);
+      }
+    } catch (IllegalAccessException | LinkageError gone) {
+      return;
+    }
+  }
+
+  /**
+   * Where the variables are held.
+   *
+   * @return the fields by name of the variable
+   */
+  Map<String, Field> fields() {
+    return Map.copyOf(fields);
+  }
+
   private static boolean copied(Field from, Field to) {
     try {
       var value = from.get(null);

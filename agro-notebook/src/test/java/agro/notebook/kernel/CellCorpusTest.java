@@ -33,8 +33,9 @@ class CellCorpusTest {
 
   @Test
   void theCorpusIsWhole() {
-    assertThat(sessions).hasSizeGreaterThan(40);
-    assertThat(sessions.stream().mapToInt(session -> session.cells.size()).sum()).isGreaterThan(70);
+    assertThat(sessions).hasSizeGreaterThan(120);
+    assertThat(sessions.stream().mapToInt(session -> session.cells.size()).sum())
+        .isGreaterThan(240);
     assertThat(CellEvaluator.redefinesClasses()).as("the agent is there").isTrue();
   }
 

@@ -96,7 +96,8 @@ class CellEvaluatorTest {
         .containsExactly(
             "cell 7, line 2: incompatible types: java.lang.String cannot be converted to int",
             "    int bad = good + \"x\";",
-            "                   ^^^^^");
+            "                   ^^^^^",
+            "Hint: Text is no number; if it holds one, write Integer.parseInt(...).");
   }
 
   @Test

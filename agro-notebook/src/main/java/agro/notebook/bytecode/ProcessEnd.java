@@ -1,4 +1,4 @@
-package agro.notebook.kernel;
+package agro.notebook.bytecode;
 
 /**
  * What cells call in place of {@code System.exit}: a notebook is not ended by one of its cells.

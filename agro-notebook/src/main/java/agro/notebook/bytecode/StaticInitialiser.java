@@ -1,4 +1,4 @@
-package agro.notebook.kernel;
+package agro.notebook.bytecode;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ import org.objectweb.asm.Opcodes;
  * that the initialiser reaches, and its constants. Redefining a class in place does not run the
  * initialiser again, so a class whose initialiser changed has to be made anew.
  */
-final class StaticInitialiser {
+public final class StaticInitialiser {
 
   private static final String INITIALISER = "<clinit>()V";
 
@@ -32,7 +32,7 @@ final class StaticInitialiser {
    * @param bytecode the class file
    * @return the code by method, comparable between two versions of the class
    */
-  static Map<String, List<String>> of(byte[] bytecode) {
+  public static Map<String, List<String>> of(byte[] bytecode) {
     var methods = new MethodTexts();
     new ClassReader(bytecode).accept(methods, ClassReader.SKIP_DEBUG | ClassReader.SKIP_FRAMES);
     var reached = new TreeMap<String, List<String>>();
