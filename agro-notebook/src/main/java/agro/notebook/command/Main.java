@@ -1,5 +1,6 @@
 package agro.notebook.command;
 
+import agro.notebook.jupyter.JupyterKernel;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -25,7 +26,13 @@ public final class Main implements Runnable {
 
   /** Every command of the program; a new one is added here. */
   private static List<Object> commands() {
-    return List.of(new RunCommand(), new ForecastCommand(), new TemplateCommand());
+    return List.of(
+        new RunCommand(),
+        new ForecastCommand(),
+        new TemplateCommand(),
+        new InstallCommand(),
+        new CheckCommand(),
+        new KernelCommand());
   }
 
   @Spec private CommandSpec spec;
@@ -50,10 +57,18 @@ public final class Main implements Runnable {
     var err = utf8(System.err);
     System.setOut(out);
     System.setErr(err);
-    var status = run(List.of(arguments), out, err);
+    var status =
+        isKernel(arguments)
+            ? JupyterKernel.run(arguments[1], new PrintWriter(err, true, StandardCharsets.UTF_8))
+            : run(List.of(arguments), out, err);
     out.flush();
     err.flush();
     System.exit(status);
+  }
+
+  /** A kernel is to answer soon, so it begins without the parser of command lines. */
+  private static boolean isKernel(String[] arguments) {
+    return arguments.length == 2 && arguments[0].equals("kernel") && !arguments[1].startsWith("-");
   }
 
   private static PrintStream utf8(OutputStream stream) {
