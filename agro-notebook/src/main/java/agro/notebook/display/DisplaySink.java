@@ -18,4 +18,11 @@ public interface DisplaySink {
    * @param bundle what to show instead, wherever that name was shown
    */
   void update(String id, MimeBundle bundle);
+
+  /**
+   * Takes away what the running cell has printed and shown so far.
+   *
+   * @param wait whether to wait with that until the next output is there, so that nothing flickers
+   */
+  void clear(boolean wait);
 }

@@ -115,7 +115,7 @@ public final class FigureBundle {
         + " style=\"max-width:100%;height:auto\">\n"
         + (caption.isBlank() ? "" : "<figcaption>" + HtmlText.escape(caption) + "</figcaption>\n")
         + "<details class=\"agro-figure-data\"><summary>The numbers in this figure</summary>\n"
-        + data.toHtml()
+        + ResultBundles.styled(data.toHtml())
         + "\n</details>\n</figure>";
   }
 

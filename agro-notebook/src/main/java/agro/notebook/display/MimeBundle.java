@@ -37,15 +37,26 @@ public record MimeBundle(Map<String, String> data) {
   /** A bundle that shows nothing. */
   public static final MimeBundle EMPTY = new MimeBundle(Map.of());
 
-  /** Keeps the order and refuses nulls. */
+  /**
+   * Keeps the order.
+   *
+   * @throws agro.report.InputProblem when content that calls itself JSON is none
+   */
   public MimeBundle {
     var copy = new LinkedHashMap<String, String>();
     data.forEach(
-        (type, content) ->
-            copy.put(
-                Objects.requireNonNull(type, "media type"),
-                Objects.requireNonNull(content, "content")));
+        (type, content) -> {
+          Objects.requireNonNull(content, "content");
+          if (isJson(Objects.requireNonNull(type, "media type"))) {
+            JsonCheck.require(content);
+          }
+          copy.put(type, content);
+        });
     data = Collections.unmodifiableMap(copy);
+  }
+
+  private static boolean isJson(String type) {
+    return type.equals(JSON) || type.endsWith("+json");
   }
 
   /**
@@ -91,6 +102,36 @@ public record MimeBundle(Map<String, String> data) {
    */
   public MimeBundle withBytes(String type, byte[] content) {
     return with(type, Base64.getEncoder().encodeToString(content));
+  }
+
+  /**
+   * This bundle in some of its formats only; plain text stays, for readers without a page.
+   *
+   * @param types media types in the order of preference; {@code image/*} stands for all pictures.
+   *     None means all.
+   * @return a new bundle
+   */
+  public MimeBundle only(String... types) {
+    if (types.length == 0) {
+      return this;
+    }
+    var chosen = new LinkedHashMap<String, String>();
+    for (var wanted : types) {
+      data.forEach(
+          (type, content) -> {
+            if (isLike(type, wanted)) {
+              chosen.put(type, content);
+            }
+          });
+    }
+    get(TEXT).ifPresent(text -> chosen.putIfAbsent(TEXT, text));
+    return new MimeBundle(chosen);
+  }
+
+  private static boolean isLike(String type, String wanted) {
+    return wanted.endsWith("/*")
+        ? type.startsWith(wanted.substring(0, wanted.length() - 1))
+        : type.equals(wanted);
   }
 
   /**

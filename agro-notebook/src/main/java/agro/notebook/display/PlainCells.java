@@ -8,6 +8,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.regex.Pattern;
 
 /**
  * Cells for values that say nothing about their own layout: numbers are printed with five
@@ -18,6 +22,9 @@ public final class PlainCells {
 
   private static final MathContext DIGITS = new MathContext(5, RoundingMode.HALF_EVEN);
   private static final int DECIMALS = 6;
+  private static final int CHARACTERS = 500;
+  private static final long EXACT = 1L << 53;
+  private static final Pattern DIGITS_ALONE = Pattern.compile("-?\\d+(\\.\\d+)?(E[-+]?\\d+)?");
 
   private PlainCells() {}
 
@@ -38,18 +45,38 @@ public final class PlainCells {
       var number = ((Number) value).doubleValue();
       return Cell.number(number, decimals(number));
     }
-    if (value instanceof Long || value instanceof Integer || value instanceof Short) {
-      return Cell.number(((Number) value).doubleValue(), 0);
+    if (value instanceof Long || value instanceof Integer || isSmall(value)) {
+      return whole(((Number) value).longValue());
     }
-    return value instanceof LocalDate day ? Cell.day(day) : Cell.text(words(value));
+    if (value instanceof OptionalDouble number) {
+      return number.isPresent() ? of(number.getAsDouble()) : Cell.notKnown();
+    }
+    if (value instanceof OptionalInt number) {
+      return number.isPresent() ? of(number.getAsInt()) : Cell.notKnown();
+    }
+    if (value instanceof OptionalLong number) {
+      return number.isPresent() ? of(number.getAsLong()) : Cell.notKnown();
+    }
+    return value instanceof LocalDate day
+        ? Cell.day(day)
+        : Cell.text(PlainText.brief(value, CHARACTERS));
   }
 
-  private static String words(Object value) {
-    try {
-      return PlainText.of(value);
-    } catch (RuntimeException | Error trouble) {
-      return PlainText.trouble(value, trouble);
-    }
+  private static boolean isSmall(Object value) {
+    return value instanceof Short || value instanceof Byte;
+  }
+
+  /** A whole number that a double cannot hold keeps all its digits as text. */
+  private static Cell whole(long number) {
+    return -EXACT <= number && number <= EXACT
+        ? Cell.number((double) number, 0)
+        : Cell.text(Long.toString(number));
+  }
+
+  /** Whether a cell holds a number, also one that only text holds exactly. */
+  static boolean isNumber(Cell cell) {
+    return cell.isNumber()
+        || (cell instanceof Cell.Text text && DIGITS_ALONE.matcher(text.value()).matches());
   }
 
   private static int decimals(double number) {

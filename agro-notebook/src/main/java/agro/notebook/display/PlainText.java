@@ -1,19 +1,10 @@
 package agro.notebook.display;
 
-import java.lang.reflect.Array;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collection;
-import java.util.Iterator;
-import java.util.Map;
-import java.util.Optional;
-
 /** Values in plain text: what toString says, except where that would tell a reader nothing. */
 final class PlainText {
 
-  private static final int HEAD = 20;
-  private static final int TAIL = 3;
-  private static final int DEEPEST = 4;
+  /** Characters of one value that are shown at most. */
+  static final int LONGEST = 100_000;
 
   private PlainText() {}
 
@@ -21,81 +12,74 @@ final class PlainText {
    * A value in words.
    *
    * @param value any value, also null
-   * @return the text; long arrays and collections are cut in the middle and say how many there are
+   * @return the text; long arrays and collections are cut in the middle and say how many there are,
+   *     and so are very long texts
    */
   static String of(Object value) {
-    return of(value, 0);
+    return new PlainWriter(LONGEST).whole(value);
   }
 
-  private static String of(Object value, int depth) {
-    if (value == null) {
-      return "null";
-    }
-    if (value.getClass().isArray()) {
-      return array(value, depth);
-    }
-    if (depth < DEEPEST && isPlainCollection(value)) {
-      return listed("[", ((Collection<?>) value).iterator(), ((Collection<?>) value).size(), depth);
-    }
-    if (depth < DEEPEST && value instanceof Map<?, ?> map && isOfTheLibrary(value)) {
-      return map(map, depth);
-    }
-    if (value instanceof Optional<?> optional) {
-      return optional.map(inside -> of(inside, depth + 1)).orElse("(nothing)");
-    }
-    var text = String.valueOf(value);
-    return text == null ? "(its toString gave null)" : text;
+  /**
+   * A collection, array or map in words, from a sample of its values or entries.
+   *
+   * @param value the collection, array or map
+   * @param sample its values or entries
+   * @return the text
+   */
+  static String of(Object value, Sample sample) {
+    return new PlainWriter(LONGEST).sampled(value, sample);
   }
 
-  private static boolean isPlainCollection(Object value) {
-    return value instanceof Collection<?> && isOfTheLibrary(value);
-  }
-
-  /** Collections of other libraries know better how they look. */
-  private static boolean isOfTheLibrary(Object value) {
-    return value.getClass().getName().startsWith("java.util.");
-  }
-
-  private static String array(Object array, int depth) {
-    var size = Array.getLength(array);
-    if (depth == 0 && array instanceof Object[] rows && isTable(rows)) {
-      return String.join("\n", Arrays.stream(rows).limit(200).map(row -> of(row, 1)).toList())
-          + (size > 200 ? "\n... (" + size + " rows)" : "");
+  /**
+   * A value in a few words, for a cell of a table.
+   *
+   * @param value any value, also null
+   * @param characters how many characters there is room for
+   * @return the text, cut at its end; never throws
+   */
+  static String brief(Object value, int characters) {
+    try {
+      var text = new PlainWriter(2 * characters).whole(value);
+      return text.length() <= characters ? text : head(text, characters) + "…";
+    } catch (RuntimeException | Error trouble) {
+      Interruption.passOn(trouble);
+      return trouble(value, trouble);
     }
-    if (depth >= DEEPEST) {
-      return "[...]";
+  }
+
+  /**
+   * Text of at most a given length with its middle left out.
+   *
+   * @param text any text
+   * @param most characters to keep
+   * @return the text, or its beginning and its end with a line between them that says so
+   */
+  static String cut(String text, int most) {
+    if (text.length() <= most) {
+      return text;
     }
-    var elements = new ArrayElements(array, size);
-    return listed("[", elements.iterator(), size, depth);
+    var end = most / 10;
+    return head(text, most - end)
+        + "\n... (of "
+        + text.length()
+        + " characters the first "
+        + (most - end)
+        + " and the last "
+        + end
+        + " are shown)\n"
+        + tail(text, end);
   }
 
-  private static boolean isTable(Object[] rows) {
-    return rows.length > 0
-        && Arrays.stream(rows).allMatch(row -> row != null && row.getClass().isArray());
+  /** The first characters, none of them cut in two. */
+  static String head(String text, int length) {
+    var end = Math.min(length, text.length());
+    var split = end > 0 && end < text.length() && Character.isHighSurrogate(text.charAt(end - 1));
+    return text.substring(0, split ? end - 1 : end);
   }
 
-  private static String map(Map<?, ?> map, int depth) {
-    var entries =
-        map.entrySet().stream()
-            .limit(HEAD + TAIL + 1L)
-            .map(entry -> of(entry.getKey(), depth + 1) + "=" + of(entry.getValue(), depth + 1))
-            .toList();
-    var cut = map.size() > entries.size() ? ", ... (" + map.size() + " entries)" : "";
-    return "{" + String.join(", ", entries) + cut + "}";
-  }
-
-  private static String listed(String open, Iterator<?> values, int size, int depth) {
-    var words = new ArrayList<String>();
-    var cut = size > HEAD + TAIL + 1;
-    for (var index = 0; values.hasNext(); index++) {
-      var value = values.next();
-      if (!cut || index < HEAD || index >= size - TAIL) {
-        words.add(of(value, depth + 1));
-      } else if (index == HEAD) {
-        words.add("...");
-      }
-    }
-    return open + String.join(", ", words) + "]" + (cut ? " (" + size + " values)" : "");
+  private static String tail(String text, int length) {
+    var start = text.length() - length;
+    return text.substring(Character.isLowSurrogate(text.charAt(start)) ? start + 1 : start);
   }
 
   /**
@@ -106,36 +90,39 @@ final class PlainText {
    * @return one sentence
    */
   static String trouble(Object value, Throwable trouble) {
+    return "A value of type "
+        + typeName(value.getClass())
+        + " could not be shown: "
+        + inWords(trouble);
+  }
+
+  /**
+   * What was thrown, in words.
+   *
+   * @param trouble anything thrown
+   * @return its class and its message, if it gives one
+   */
+  static String inWords(Throwable trouble) {
     String message;
     try {
       message = trouble.getMessage();
     } catch (Throwable worse) {
       message = null;
     }
-    return "A value of type "
-        + value.getClass().getSimpleName()
-        + " could not be shown: "
-        + trouble.getClass().getName()
-        + (message == null ? "" : ": " + message);
+    return typeName(trouble.getClass(), trouble.getClass().getName())
+        + (message == null ? "" : ": " + head(message, 2_000));
   }
 
-  /** The elements of an array of any type, primitive ones boxed one at a time. */
-  private record ArrayElements(Object array, int size) implements Iterable<Object> {
-    @Override
-    public Iterator<Object> iterator() {
-      return new Iterator<>() {
-        private int next;
+  private static String typeName(Class<?> type) {
+    return typeName(type, type.getSimpleName());
+  }
 
-        @Override
-        public boolean hasNext() {
-          return next < size;
-        }
-
-        @Override
-        public Object next() {
-          return Array.get(array, next++);
-        }
-      };
+  /** The name of a type as the reader wrote it, without the classes that a shell puts around it. */
+  static String typeName(Class<?> type, String otherwise) {
+    var simple = type.getSimpleName();
+    if (!type.getName().contains("$JShell$")) {
+      return otherwise.isEmpty() ? type.getName() : otherwise;
     }
+    return simple.isEmpty() ? "(anonymous)" : simple;
   }
 }

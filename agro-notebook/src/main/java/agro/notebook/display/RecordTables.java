@@ -1,112 +1,282 @@
 package agro.notebook.display;
 
 import agro.working.Cell;
-import agro.working.ResultTable;
-import agro.working.ResultTable.Column;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
-/** Tables of records: a column for each component, a row for each record. */
+/** Tables of records, maps and rows of values. */
 final class RecordTables {
 
-  private static final int ROWS = 40;
+  private static final int FIRST = 35;
   private static final int LAST = 5;
+  private static final int MOST_COLUMNS = 20;
+  private static final int LAST_COLUMNS = 5;
+  private static final int CELL_CHARACTERS = 300;
 
   private RecordTables() {}
 
   /**
-   * Whether values can be laid out as one table.
+   * As much of a collection as tables and texts of it need.
    *
    * @param values any values
-   * @return true for at least one record, all of the same type with at least one component
+   * @return the first and the last ones
    */
-  static boolean areRecordsOfOneType(Collection<?> values) {
-    var first = values.stream().findFirst().orElse(null);
-    return first instanceof Record
-        && first.getClass().getRecordComponents().length > 0
-        && values.stream().allMatch(value -> value != null && value.getClass() == first.getClass());
+  static Sample sample(Collection<?> values) {
+    return Sample.of(values, FIRST, LAST);
   }
 
   /**
-   * A table of records. Of more than 40 the first 35 and the last 5 are laid out; a note says so.
+   * As much of a map as tables and texts of it need.
    *
-   * @param records records of one type, at least one
-   * @return the table, titled after the type
+   * @param map any map
+   * @return its first entries
    */
-  static ResultTable of(Collection<?> records) {
-    var all = List.copyOf(records);
-    var type = all.get(0).getClass();
-    var components = type.getRecordComponents();
-    var shown =
-        all.size() <= ROWS
-            ? all
-            : Stream.concat(all.stream().limit(ROWS - LAST), all.stream().skip(all.size() - LAST))
-                .toList();
-    var cells = shown.stream().map(record -> row(record, components)).toList();
-    var columns = Stream.of(components).map(part -> Column.of(words(part.getName()))).toList();
-    var table =
-        ResultTable.of(words(type.getSimpleName()), columns, PlainCells.evenDecimals(cells));
-    return all.size() <= ROWS
-        ? table
-        : table.withNote("The first 35 and the last 5 of " + all.size() + " rows");
+  static Sample sample(Map<?, ?> map) {
+    return Sample.of(map.entrySet(), FIRST + LAST, 0);
   }
 
-  static ResultTable ofOne(Record value) {
-    var components = value.getClass().getRecordComponents();
-    var cells = row(value, components);
-    var rows = new ArrayList<List<Cell>>();
-    for (var index = 0; index < components.length; index++) {
-      rows.add(List.of(Cell.text(words(components[index].getName())), cells.get(index)));
+  /**
+   * Values as one table, when they are records, maps with words as keys, or rows of values. Of many
+   * only the first and the last are laid out; a note says so.
+   *
+   * @param sample the values
+   * @return the table, or empty when the values are something else
+   */
+  static Optional<DataTable> of(Sample sample) {
+    if (sample.trouble() != null || sample.first().isEmpty()) {
+      return Optional.empty();
     }
-    return ResultTable.of(
-        words(value.getClass().getSimpleName()),
-        List.of(Column.of("Part"), Column.of("Value")),
-        rows);
+    return ofRecords(sample)
+        .or(() -> ofMaps(sample))
+        .or(() -> ofRows(sample))
+        .map(table -> noted(table, sample, "rows"));
   }
 
-  static ResultTable ofMap(Map<?, ?> map) {
-    var rows =
-        map.entrySet().stream()
-            .limit(ROWS)
-            .map(entry -> List.of(PlainCells.of(entry.getKey()), PlainCells.of(entry.getValue())))
+  private static DataTable noted(DataTable table, Sample sample, String what) {
+    if (sample.complete()) {
+      return table;
+    }
+    var last = sample.last().size();
+    return table.withNote(
+        "The first "
+            + sample.first().size()
+            + (last > 0 ? " and the last " + last : "")
+            + " of "
+            + (sample.size() > sample.all().size() ? sample.size() : "more")
+            + " "
+            + what);
+  }
+
+  private static Optional<DataTable> ofRecords(Sample sample) {
+    var types = new LinkedHashSet<Class<?>>();
+    for (var value : sample.all()) {
+      if (!(value instanceof Record record) || !isLaidOut(record)) {
+        return Optional.empty();
+      }
+      types.add(value.getClass());
+    }
+    var rows = new ArrayList<Map<String, Object>>();
+    for (var value : sample.all()) {
+      var parts = new LinkedHashMap<String, Object>();
+      if (types.size() > 1) {
+        parts.put("type", value.getClass().getSimpleName());
+      }
+      parts.putAll(RecordParts.of((Record) value));
+      rows.add(parts);
+    }
+    var caption =
+        types.stream()
+            .map(type -> RecordParts.words(type.getSimpleName()))
+            .collect(Collectors.joining(", "));
+    return Optional.of(union(caption, rows, true));
+  }
+
+  private static boolean isLaidOut(Record value) {
+    return value.getClass().getRecordComponents().length > 0;
+  }
+
+  private static Optional<DataTable> ofMaps(Sample sample) {
+    var rows = new ArrayList<Map<String, Object>>();
+    for (var value : sample.all()) {
+      if (!(value instanceof Map<?, ?> map) || map.isEmpty()) {
+        return Optional.empty();
+      }
+      var row = new LinkedHashMap<String, Object>();
+      for (var entry : Sample.of(map.entrySet(), MOST_COLUMNS, 0).first()) {
+        if (!(entry instanceof Map.Entry<?, ?> pair) || !(pair.getKey() instanceof CharSequence)) {
+          return Optional.empty();
+        }
+        row.put(pair.getKey().toString(), pair.getValue());
+      }
+      rows.add(row);
+    }
+    return Optional.of(union(count(rows.size(), "map"), rows, false));
+  }
+
+  /** A column for each name that occurs, in the order in which names come first. */
+  private static DataTable union(String caption, List<Map<String, Object>> rows, boolean words) {
+    Set<String> names = new LinkedHashSet<>();
+    rows.forEach(row -> names.addAll(row.keySet()));
+    var all = List.copyOf(names);
+    var shown = columns(all.size());
+    var cells =
+        rows.stream()
+            .map(
+                row -> shown.stream().map(at -> at < 0 ? gap() : cellOf(row, all.get(at))).toList())
             .toList();
-    var columns = List.of(Column.of("Key"), Column.of("Value"));
-    var table = ResultTable.of(count(map.size()), columns, PlainCells.evenDecimals(rows));
-    return map.size() <= ROWS
-        ? table
-        : table.withNote("The first " + ROWS + " of " + map.size() + " entries");
+    var headings =
+        shown.stream()
+            .map(at -> at < 0 ? "…" : words ? RecordParts.words(all.get(at)) : all.get(at))
+            .toList();
+    return cutNoted(DataTable.of(caption, headings, cells), all.size());
   }
 
-  private static List<Cell> row(Object record, RecordComponent[] components) {
-    return Stream.of(components)
-        .map(component -> PlainCells.of(component(record, component)))
-        .toList();
-  }
-
-  private static Object component(Object record, RecordComponent component) {
-    try {
-      var accessor = component.getAccessor();
-      accessor.setAccessible(true);
-      return accessor.invoke(record);
-    } catch (ReflectiveOperationException | RuntimeException unreadable) {
-      return "(could not be read)";
+  private static Optional<DataTable> ofRows(Sample sample) {
+    var rows = new ArrayList<List<Object>>();
+    var widest = 0;
+    for (var value : sample.all()) {
+      List<Object> row =
+          value == null
+              ? null
+              : value.getClass().isArray()
+                  ? PlainWriter.elements(value)
+                  : value instanceof List<?> list ? new ArrayList<>(list) : null;
+      if (row == null || holdsContainers(value, row)) {
+        return Optional.empty();
+      }
+      rows.add(row);
+      widest = Math.max(widest, row.size());
     }
+    if (rows.size() < 2 || widest < 2) {
+      return Optional.empty();
+    }
+    return Optional.of(numbered(sample, rows, widest));
   }
 
-  private static String count(int entries) {
-    return entries == 1 ? "1 entry" : entries + " entries";
+  private static boolean holdsContainers(Object array, List<Object> row) {
+    var type = array.getClass().getComponentType();
+    return (type == null || !type.isPrimitive())
+        && row.stream().anyMatch(RecordTables::isContainer);
   }
 
-  /** A Java name in words: {@code meanCelsius} becomes "Mean celsius". */
-  private static String words(String name) {
-    var words = name.replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
-    return words.isEmpty()
-        ? "Record"
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  private static boolean isContainer(Object value) {
+    return value != null
+        && (value.getClass().isArray()
+            || value instanceof Collection<?>
+            || value instanceof Map<?, ?>
+            || value instanceof Record);
+  }
+
+  private static DataTable numbered(Sample sample, List<List<Object>> rows, int width) {
+    var shown = columns(width);
+    var cells = new ArrayList<List<Cell>>();
+    for (var at = 0; at < rows.size(); at++) {
+      var row = rows.get(at);
+      var head = sample.first().size();
+      var number = at < head ? at : sample.size() - rows.size() + at;
+      var line = new ArrayList<Cell>();
+      line.add(Cell.text(String.valueOf(number)));
+      shown.forEach(
+          column ->
+              line.add(
+                  column < 0 || column >= row.size()
+                      ? (column < 0 ? gap() : Cell.text(""))
+                      : cell(row.get(column))));
+      cells.add(line);
+    }
+    var headings = new ArrayList<>(List.of("Row"));
+    shown.forEach(column -> headings.add(column < 0 ? "…" : String.valueOf(column)));
+    var caption = count(sample.size(), "row") + " of " + count(width, "value");
+    return cutNoted(DataTable.of(caption, headings, cells).withNamedRows(), width);
+  }
+
+  /** The places of the columns that are shown; -1 stands for those between them. */
+  private static List<Integer> columns(int all) {
+    if (all <= MOST_COLUMNS) {
+      return IntStream.range(0, all).boxed().toList();
+    }
+    var shown = new ArrayList<Integer>();
+    IntStream.range(0, MOST_COLUMNS - LAST_COLUMNS).forEach(shown::add);
+    shown.add(-1);
+    IntStream.range(all - LAST_COLUMNS, all).forEach(shown::add);
+    return shown;
+  }
+
+  private static DataTable cutNoted(DataTable table, int columns) {
+    return columns <= MOST_COLUMNS
+        ? table
+        : table.withNote(
+            "The first "
+                + (MOST_COLUMNS - LAST_COLUMNS)
+                + " and the last "
+                + LAST_COLUMNS
+                + " of "
+                + columns
+                + " columns");
+  }
+
+  static DataTable ofOne(Record value) {
+    var rows = new ArrayList<List<Cell>>();
+    RecordParts.of(value)
+        .forEach((name, part) -> rows.add(List.of(Cell.text(RecordParts.words(name)), cell(part))));
+    return DataTable.of(
+            RecordParts.words(value.getClass().getSimpleName()), List.of("Part", "Value"), rows)
+        .withNamedRows();
+  }
+
+  /** A map with a row for each entry; values that are records have a column for each component. */
+  static Optional<DataTable> ofMap(Sample sample) {
+    if (sample.trouble() != null || sample.first().isEmpty()) {
+      return Optional.empty();
+    }
+    var records = sample.first().stream().map(entry -> ((Map.Entry<?, ?>) entry).getValue());
+    var spread = records.allMatch(value -> value instanceof Record record && isLaidOut(record));
+    var rows = new ArrayList<Map<String, Object>>();
+    for (var entry : sample.first()) {
+      var pair = (Map.Entry<?, ?>) entry;
+      var row = new LinkedHashMap<String, Object>();
+      row.put("key", pair.getKey());
+      if (spread) {
+        RecordParts.of((Record) pair.getValue())
+            .forEach((name, value) -> row.put(name.equals("key") ? "its key" : name, value));
+      } else {
+        row.put("value", pair.getValue());
+      }
+      rows.add(row);
+    }
+    var table = union(count(sample.size(), "entry"), rows, true).withNamedRows();
+    return Optional.of(noted(table, sample, "entries"));
+  }
+
+  /** A name that this row does not have leaves its cell empty; one without a value is missing. */
+  private static Cell cellOf(Map<String, Object> row, String name) {
+    return row.containsKey(name) ? cell(row.get(name)) : Cell.text("");
+  }
+
+  private static Cell cell(Object value) {
+    var cell = PlainCells.of(value);
+    return cell instanceof Cell.Text text && text.value().length() > CELL_CHARACTERS
+        ? Cell.text(PlainText.head(text.value(), CELL_CHARACTERS) + "…")
+        : cell;
+  }
+
+  private static Cell gap() {
+    return Cell.text("…");
+  }
+
+  private static String count(int number, String what) {
+    return number == 1
+        ? "1 " + what
+        : number
+            + " "
+            + (what.endsWith("y") ? what.substring(0, what.length() - 1) + "ies" : what + "s");
   }
 }

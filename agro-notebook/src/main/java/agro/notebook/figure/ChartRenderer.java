@@ -2,19 +2,15 @@ package agro.notebook.figure;
 
 import agro.notebook.display.FigureBundle;
 import agro.notebook.display.MimeBundle;
+import agro.notebook.display.ResultBundles;
 import agro.notebook.display.RichRenderer;
-import agro.working.Cell;
 import agro.working.ResultTable;
-import agro.working.ResultTable.Column;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
 import javax.imageio.ImageIO;
-import org.knowm.xchart.XYChart;
 import org.knowm.xchart.internal.chartpart.IChart;
 
 /**
@@ -36,9 +32,20 @@ public final class ChartRenderer implements RichRenderer<IChart> {
   @Override
   public MimeBundle render(IChart chart) {
     var title = chart.getTitle() == null ? "" : chart.getTitle();
-    return FigureBundle.of(png(chart), "Chart: " + title, title, points(chart, title))
-        .shownAt(chart.getWidth())
-        .bundle();
+    var points = ChartPoints.of(chart, title);
+    byte[] picture;
+    try {
+      picture = png(chart);
+    } catch (RuntimeException | Error cannotDraw) {
+      return withoutPicture(points, cannotDraw);
+    }
+    var words = "Chart: " + (title.isBlank() ? "without a title" : title);
+    return FigureBundle.of(picture, words, title, points).shownAt(chart.getWidth()).bundle();
+  }
+
+  /** A machine without fonts, or a chart without data, cannot be drawn; the numbers are there. */
+  private static MimeBundle withoutPicture(ResultTable points, Throwable why) {
+    return ResultBundles.of(points.withNote("The chart cannot be drawn here: " + why));
   }
 
   private static byte[] png(IChart chart) {
@@ -51,7 +58,7 @@ public final class ChartRenderer implements RichRenderer<IChart> {
     try {
       graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       graphics.scale(RESOLUTION, RESOLUTION);
-      chart.paint(graphics, chart.getWidth(), chart.getHeight());
+      ThinnedLines.draw(chart, () -> chart.paint(graphics, chart.getWidth(), chart.getHeight()));
       var bytes = new ByteArrayOutputStream();
       ImageIO.write(image, "png", bytes);
       return bytes.toByteArray();
@@ -60,24 +67,5 @@ public final class ChartRenderer implements RichRenderer<IChart> {
     } finally {
       graphics.dispose();
     }
-  }
-
-  private static ResultTable points(IChart chart, String title) {
-    var rows = new ArrayList<List<Cell>>();
-    if (chart instanceof XYChart lines) {
-      for (var series : lines.getSeriesCollection()) {
-        for (int i = 0; i < series.getXData().length; i++) {
-          rows.add(
-              List.of(
-                  Cell.text(series.getName()),
-                  Cell.number(series.getXData()[i], 4),
-                  Cell.number(series.getYData()[i], 4)));
-        }
-      }
-    }
-    return ResultTable.of(
-        title.isBlank() ? "Points" : title,
-        List.of(Column.of("Series"), Column.of("x"), Column.of("y")),
-        rows);
   }
 }

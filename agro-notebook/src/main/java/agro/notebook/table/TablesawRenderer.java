@@ -4,7 +4,10 @@ import agro.notebook.display.MimeBundle;
 import agro.notebook.display.RichRenderer;
 import tech.tablesaw.api.Table;
 
-/** Shows Tablesaw tables like our own: units in the heading, first and last rows of a long one. */
+/**
+ * Shows Tablesaw tables: units and types in the heading, first and last rows of a long one, first
+ * and last columns of a wide one, missing values as such.
+ */
 public final class TablesawRenderer implements RichRenderer<Table> {
 
   /** Called by the service loader. */
@@ -17,12 +20,8 @@ public final class TablesawRenderer implements RichRenderer<Table> {
 
   @Override
   public MimeBundle render(Table table) {
-    if (table.columnCount() == 0) {
-      return MimeBundle.text("a table without columns");
-    }
-    var result = ColumnTables.toResult(table);
-    return MimeBundle.of(MimeBundle.HTML, result.toHtml())
-        .with(MimeBundle.MARKDOWN, result.toMarkdown())
-        .with(MimeBundle.TEXT, result.toText());
+    return table.columnCount() == 0
+        ? MimeBundle.text("a table without columns")
+        : TableView.of(table.name(), table.columns()).bundle();
   }
 }

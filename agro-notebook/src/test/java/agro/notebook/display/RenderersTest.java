@@ -32,17 +32,17 @@ class RenderersTest {
   }
 
   @Test
-  void resultsHaveThreeForms() {
+  void resultsHaveThreeFormsAndWorkingsLatexToo() {
     var table =
         ResultTable.of(
             "A <title>",
             List.of(Column.of("sum", "°C·d")),
             List.of(List.of(Cell.number(444.6, 1))));
     var working = Working.of("Steps").withCautions(Caution.all());
-    for (var result : List.of(table, working)) {
-      assertThat(shown(result).data().keySet())
-          .containsExactly(MimeBundle.HTML, MimeBundle.MARKDOWN, MimeBundle.TEXT);
-    }
+    assertThat(shown(table).data().keySet())
+        .containsExactly(MimeBundle.HTML, MimeBundle.MARKDOWN, MimeBundle.TEXT);
+    assertThat(shown(working).data().keySet())
+        .containsExactly(MimeBundle.HTML, MimeBundle.MARKDOWN, MimeBundle.TEXT, MimeBundle.LATEX);
     assertThat(shown(table).get(MimeBundle.HTML).orElseThrow())
         .contains("A &lt;title&gt;")
         .contains("444.6");

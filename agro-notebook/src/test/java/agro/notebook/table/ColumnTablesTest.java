@@ -8,11 +8,16 @@ import agro.working.Cell;
 import agro.working.ResultTable;
 import agro.working.ResultTable.Column;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.DateColumn;
 import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.LongColumn;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 
 class ColumnTablesTest {
@@ -69,5 +74,36 @@ class ColumnTablesTest {
     assertThat(shown.plainText()).contains("x (°C)").contains("not known").contains("of 100 rows");
     assertThat(shown.get(MimeBundle.HTML).orElseThrow()).contains("<caption>Long</caption>");
     assertThat(Display.render(Table.create("empty")).plainText()).contains("without columns");
+  }
+
+  @Test
+  void typesSizeAndMissingValuesAreShown() {
+    var day = DateColumn.create("day", Arrays.asList(DAY, null));
+    var count = IntColumn.create("moths", new int[] {7, 0});
+    count.setMissing(1);
+    var big = LongColumn.create("id", 9_007_199_254_740_993L, Long.MIN_VALUE);
+    var table =
+        Table.create("<Log>", StringColumn.create("trap <1>", "a & b", ""), day, count, big);
+    var shown = Display.render(table);
+    assertThat(shown.get(MimeBundle.HTML).orElseThrow())
+        .contains("<caption>&lt;Log&gt;</caption>", "trap &lt;1&gt;", "a &amp; b")
+        .contains(">integer</small>", ">local date</small>", ">string</small>", ">long</small>")
+        .contains("<td class=\"agro-number\">9007199254740993</td>")
+        .contains("<td class=\"agro-number agro-missing\">not known</td>")
+        .contains("2 rows")
+        .doesNotContain("-2147483648", "-9223372036854775808");
+    assertThat(shown.plainText()).contains("moths: integer").contains("2 rows");
+    assertThat(Display.render(table.emptyCopy()).plainText()).contains("trap <1>", "0 rows");
+    assertThat(Display.render(count).plainText()).contains("moths").contains("not known");
+  }
+
+  @Test
+  void wideTablesAreCutInTheMiddle() {
+    var table = Table.create("wide");
+    IntStream.range(0, 60).forEach(n -> table.addColumns(IntColumn.create("c" + n, new int[] {n})));
+    var html = Display.render(table).get(MimeBundle.HTML).orElseThrow();
+    assertThat(html)
+        .contains(">c14<", ">c55<", ">c59<", "The first 15 and the last 5 of 60 columns")
+        .doesNotContain(">c15<", ">c54<");
   }
 }
