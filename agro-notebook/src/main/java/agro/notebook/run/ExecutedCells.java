@@ -4,8 +4,10 @@ import agro.notebook.display.MimeBundle;
 import agro.notebook.kernel.CellFailure;
 import agro.notebook.kernel.CellOutput;
 import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
 
@@ -14,16 +16,48 @@ final class ExecutedCells {
 
   private ExecutedCells() {}
 
-  static String notebook(NotebookRun run) {
+  /** Whether cells say how long they took. */
+  enum Timings {
+    /** No, so that two runs of a notebook give equal files. */
+    LEFT_OUT,
+    /** Yes, in their metadata. */
+    WRITTEN
+  }
+
+  /** Our own part of the metadata of cells and notebooks. */
+  private static final String OURS = "agro";
+
+  static String notebook(NotebookRun run, Timings timings) {
     var cells = new JsonArray();
     for (var cell : run.cells()) {
       var outcome = run.outcome(cell);
       cells.add(
           outcome.isPresent()
-              ? cell.toJson(new JsonPrimitive(outcome.get().number()), outputs(outcome.get()))
+              ? executed(outcome.get(), timings)
               : cell.toJson(JsonNull.INSTANCE, new JsonArray()));
     }
-    return run.notebook().toJson(cells);
+    var about = new JsonObject();
+    if (run.failed().isPresent()) {
+      var failures = new JsonArray();
+      run.failures().forEach(failed -> failures.add(FailedCell.of(failed).place()));
+      about.add("failures", failures);
+    }
+    return run.notebook().toJson(cells, OURS, about);
+  }
+
+  private static JsonObject executed(CellOutcome outcome, Timings timings) {
+    var cell = outcome.cell().toJson(new JsonPrimitive(outcome.number()), outputs(outcome));
+    var metadata = cell.getAsJsonObject("metadata");
+    var ours = metadata.get(OURS) instanceof JsonObject known ? known : new JsonObject();
+    ours.remove("seconds");
+    if (timings == Timings.WRITTEN) {
+      ours.addProperty("seconds", outcome.time().toMillis() / 1000.0);
+    }
+    metadata.remove(OURS);
+    if (!ours.isEmpty()) {
+      metadata.add(OURS, ours);
+    }
+    return cell;
   }
 
   private static JsonArray outputs(CellOutcome outcome) {
@@ -44,7 +78,7 @@ final class ExecutedCells {
       var stream = new JsonObject();
       stream.addProperty("output_type", "stream");
       stream.addProperty("name", printed.stream().word());
-      stream.add("text", NotebookJson.lines(printed.text()));
+      stream.add("text", NotebookJson.lines(TerminalText.settled(printed.text())));
       return stream;
     }
     return shown("display_data", output.bundle().orElse(MimeBundle.EMPTY));
@@ -52,17 +86,7 @@ final class ExecutedCells {
 
   private static JsonObject shown(String type, MimeBundle bundle) {
     var data = new JsonObject();
-    bundle
-        .data()
-        .forEach(
-            (format, content) ->
-                data.add(
-                    format,
-                    format.endsWith("json")
-                        ? JsonParser.parseString(content)
-                        : isText(format)
-                            ? NotebookJson.lines(content)
-                            : new JsonPrimitive(content)));
+    bundle.data().forEach((format, content) -> data.add(format, data(format, content)));
     var shown = new JsonObject();
     shown.addProperty("output_type", type);
     shown.add("data", data);
@@ -70,8 +94,16 @@ final class ExecutedCells {
     return shown;
   }
 
-  private static boolean isText(String format) {
-    return format.startsWith("text/") || format.endsWith("+xml");
+  private static JsonElement data(String format, String content) {
+    if (format.matches("application/(.*\\+)?json")) {
+      try {
+        return JsonParser.parseString(content);
+      } catch (JsonParseException malformed) {
+        return new JsonPrimitive(content);
+      }
+    }
+    var isText = format.startsWith("text/") || format.endsWith("+xml");
+    return isText ? NotebookJson.lines(content) : new JsonPrimitive(content);
   }
 
   private static JsonObject error(CellFailure failure) {

@@ -32,6 +32,30 @@ final class InjectedParameters {
     this.values = values;
   }
 
+  /** Whether there is nothing to set. */
+  boolean isEmpty() {
+    return values.isEmpty();
+  }
+
+  static boolean isDeclaredIn(NotebookCell cell) {
+    return cell.content() == NotebookCell.Content.CODE && cell.tags().contains(DECLARING);
+  }
+
+  /**
+   * Checks names and values without running anything. What {@code var} stands for is not known yet.
+   *
+   * @param declared what the cell tagged {@code parameters} declares
+   * @throws InputProblem when a name is not declared or a value does not fit its type
+   */
+  void check(List<DeclaredVariable> declared) {
+    var settled = declared.stream().filter(each -> !each.type().equals("var")).toList();
+    for (var value : values.entrySet()) {
+      settled.stream()
+          .filter(each -> each.name().equals(value.getKey()))
+          .forEach(each -> expression(each.name(), value.getValue(), each.type()));
+    }
+  }
+
   /**
    * The cell that sets the parameters.
    *

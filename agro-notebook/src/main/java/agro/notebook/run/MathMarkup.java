@@ -1,25 +1,38 @@
 package agro.notebook.run;
 
+import static agro.notebook.run.MathElement.leaf;
+import static agro.notebook.run.MathElement.operator;
+import static agro.notebook.run.MathElement.still;
+
 import agro.working.HtmlText;
 import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
- * Turns the TeX of simple formulas into MathML: letters, numbers, fractions, roots, indices, sums,
- * functions, words, accents, brackets that grow, and cases. A name that is not known is shown as a
- * word. The TeX stays with the formula as an annotation.
+ * Turns the TeX of formulas into MathML. A command that is not known is shown as it was written;
+ * whatever the text, the result is a whole element. The TeX stays with the formula as an
+ * annotation.
  */
 final class MathMarkup {
 
-  private static final String CELL = "<mtd style=\"text-align:left\">";
+  /** Deeper than any formula that somebody could read. */
+  private static final int MOST_LEVELS = 60;
 
-  private final String tex;
+  private static final String PRIMES = "′″‴⁗";
+  private static final String BRACKETS = "()[]|/";
+
+  private static final Map<String, String> SIGNS = Map.of("-", "−", "*", "∗", "~", "\u00a0");
+
+  private final TexReader reader;
   private final boolean display;
-  private int at;
+  private final MathStructures structures;
+  private int level;
 
   private MathMarkup(String tex, boolean display) {
-    this.tex = tex;
+    this.reader = new TexReader(tex);
     this.display = display;
+    this.structures = new MathStructures(this, reader);
   }
 
   /**
@@ -39,234 +52,168 @@ final class MathMarkup {
         + "</annotation></semantics></math>";
   }
 
+  /** The MathML of a part of a formula that was taken out as text. */
+  String part(String tex) {
+    if (level >= MOST_LEVELS) {
+      return leaf("mtext", tex);
+    }
+    var inner = new MathMarkup(tex, display);
+    inner.level = level + 1;
+    return inner.whole();
+  }
+
   private String whole() {
     var parts = new ArrayList<String>();
-    while (at < tex.length()) {
-      parts.add(row());
-      // A bracket without a partner is shown, not lost.
-      if (at < tex.length()) {
-        parts.add(operator(tex.substring(at, ++at)));
+    while (!reader.atEnd()) {
+      parts.add(lines());
+      // What has no partner is shown, not lost.
+      if (!reader.atEnd()) {
+        parts.add(operator(reader.isNext("\\") ? "\\" + reader.command() : reader.sign()));
       }
     }
-    return row(parts);
+    return parts.size() == 1 ? parts.get(0) : MathElement.row(parts);
+  }
+
+  /** A row, or several when the formula is broken over lines without saying how. */
+  private String lines() {
+    var first = row();
+    if (!reader.isNext("\\\\") && reader.peek() != '&') {
+      return first;
+    }
+    return MathTables.plain(first, this, reader);
   }
 
   /** Everything up to a closing bracket, a cell border, a line break or the end. */
-  private String row() {
+  String row() {
     var parts = new ArrayList<String>();
     while (!atEndOfRow()) {
       parts.add(scripted());
     }
-    return row(parts);
+    return MathElement.row(parts);
   }
 
-  private static String row(List<String> parts) {
-    return "<mrow>" + String.join("", parts) + "</mrow>";
-  }
-
-  private boolean atEndOfRow() {
-    skipSpaces();
-    return at >= tex.length()
-        || tex.charAt(at) == '}'
-        || tex.charAt(at) == '&'
-        || tex.startsWith("\\\\", at)
-        || (tex.startsWith("\\right", at) && !tex.startsWith("\\rightarrow", at))
-        || tex.startsWith("\\end", at);
-  }
-
-  private void skipSpaces() {
-    while (at < tex.length() && Character.isWhitespace(tex.charAt(at))) {
-      at++;
-    }
+  boolean atEndOfRow() {
+    reader.skipSpaces();
+    return reader.atEnd()
+        || reader.peek() == '}'
+        || reader.peek() == '&'
+        || reader.isNext("\\\\")
+        || reader.isCommandNext("cr")
+        || reader.isCommandNext("right")
+        || reader.isCommandNext("middle")
+        || reader.isCommandNext("end");
   }
 
   private String scripted() {
-    var start = at;
+    var isBrace = reader.isCommandNext("underbrace") || reader.isCommandNext("overbrace");
+    var bounded = isBrace || (display && hasBounds());
+    var isFunction = isFunctionNext();
     var base = atom();
-    var bounds = display && MathSymbols.WITH_BOUNDS.contains(name(tex.substring(start, at)));
-    String below = null;
-    String above = null;
-    skipSpaces();
-    while (at < tex.length() && (tex.charAt(at) == '_' || tex.charAt(at) == '^')) {
-      var isBelow = tex.charAt(at++) == '_';
-      var script = argument();
-      below = isBelow ? script : below;
-      above = isBelow ? above : script;
-      skipSpaces();
+    reader.skipSpaces();
+    if (reader.skipCommand("limits")) {
+      bounded = true;
+    } else if (reader.skipCommand("nolimits")) {
+      bounded = false;
     }
-    if (below != null && above != null) {
-      return element(bounds ? "munderover" : "msubsup", base, below, above);
+    var whole = withScripts(base, bounded);
+    return isFunction && !isBracketNext() ? whole + MathElement.space("0.17em") : whole;
+  }
+
+  private boolean isFunctionNext() {
+    return reader.peek() == '\\'
+        && (reader.isCommandNext("operatorname")
+            || MathSymbols.FUNCTIONS.stream().anyMatch(reader::isCommandNext));
+  }
+
+  /** Before a bracket, and before nothing, a function needs no space. */
+  private boolean isBracketNext() {
+    return atEndOfRow()
+        || "([,;=+-".indexOf(reader.peek()) >= 0
+        || reader.isCommandNext("left")
+        || reader.isCommandNext("big");
+  }
+
+  private boolean hasBounds() {
+    return MathSymbols.WITH_BOUNDS.stream().anyMatch(reader::isCommandNext)
+        || reader.isNext("\\operatorname*");
+  }
+
+  private String withScripts(String base, boolean bounded) {
+    Optional<String> below = Optional.empty();
+    var above = new ArrayList<String>();
+    for (reader.skipSpaces(); isScript(); reader.skipSpaces()) {
+      if (reader.skip("_")) {
+        below = Optional.of(argument());
+      } else if (reader.peek() == '\'') {
+        above.add(operator(primes()));
+      } else {
+        reader.skip("^");
+        above.add(argument());
+      }
     }
-    if (below != null) {
-      return element(bounds ? "munder" : "msub", base, below);
+    if (above.isEmpty()) {
+      return below
+          .map(script -> MathElement.of(bounded ? "munder" : "msub", base, script))
+          .orElse(base);
     }
-    return above == null ? base : element(bounds ? "mover" : "msup", base, above);
+    var over = above.size() == 1 ? above.get(0) : MathElement.row(above);
+    return below
+        .map(script -> MathElement.of(bounded ? "munderover" : "msubsup", base, script, over))
+        .orElseGet(() -> MathElement.of(bounded ? "mover" : "msup", base, over));
   }
 
-  private static String name(String command) {
-    return command.startsWith("\\") ? command.substring(1).strip() : "";
+  private String primes() {
+    var count = 0;
+    while (reader.skip("'")) {
+      count++;
+    }
+    return count <= PRIMES.length() ? PRIMES.substring(count - 1, count) : "′".repeat(count);
   }
 
-  private static String element(String tag, String... parts) {
-    return "<" + tag + ">" + String.join("", parts) + "</" + tag + ">";
+  private boolean isScript() {
+    return reader.peek() == '_' || reader.peek() == '^' || reader.peek() == '\'';
   }
 
-  private static String leaf(String tag, String text) {
-    return "<" + tag + ">" + HtmlText.escape(text) + "</" + tag + ">";
-  }
-
-  private static String operator(String sign) {
-    return leaf("mo", sign);
-  }
-
-  private String argument() {
-    skipSpaces();
-    return at < tex.length() ? atom() : "<mrow></mrow>";
+  /** What a command or a script applies to: a group, a command, or one sign. */
+  String argument() {
+    reader.skipSpaces();
+    if (reader.atEnd() || atEndOfRow()) {
+      return "<mrow></mrow>";
+    }
+    return Character.isDigit(reader.peek()) ? leaf("mn", reader.sign()) : atom();
   }
 
   private String atom() {
-    var first = tex.codePointAt(at);
-    if (first == '\\') {
-      return command();
+    if (++level > MOST_LEVELS) {
+      return leaf("mtext", reader.rest());
     }
-    if (first == '{') {
-      at++;
+    var atom = shallowAtom();
+    level--;
+    return atom;
+  }
+
+  private String shallowAtom() {
+    if (reader.peek() == '\\') {
+      return structures.command();
+    }
+    if (reader.skip("{")) {
       var inside = row();
-      closeBrace();
+      reader.skip("}");
       return inside;
     }
-    if (Character.isDigit(first)) {
-      return number();
+    if (Character.isDigit(reader.peek())) {
+      return leaf("mn", reader.digits());
     }
-    at += Character.charCount(first);
-    var sign = Character.toString(first);
-    if (Character.isLetter(first) || first == '°') {
+    if (isScript()) {
+      return "<mrow></mrow>";
+    }
+    return sign(reader.sign());
+  }
+
+  private static String sign(String sign) {
+    if (sign.equals("°") || Character.isLetter(sign.codePointAt(0))) {
       return leaf("mi", sign);
     }
-    return operator(first == '-' ? "−" : first == '*' ? "∗" : first == '\'' ? "′" : sign);
-  }
-
-  private void closeBrace() {
-    if (at < tex.length() && tex.charAt(at) == '}') {
-      at++;
-    }
-  }
-
-  private String number() {
-    var start = at;
-    while (at < tex.length()
-        && (Character.isDigit(tex.charAt(at))
-            || (tex.charAt(at) == '.'
-                && at + 1 < tex.length()
-                && Character.isDigit(tex.charAt(at + 1))))) {
-      at++;
-    }
-    return leaf("mn", tex.substring(start, at));
-  }
-
-  private String command() {
-    var name = commandName();
-    if (MathSymbols.LETTERS.containsKey(name)) {
-      return leaf("mi", MathSymbols.LETTERS.get(name));
-    }
-    if (MathSymbols.OPERATORS.containsKey(name)) {
-      return operator(MathSymbols.OPERATORS.get(name));
-    }
-    if (MathSymbols.SPACES.containsKey(name)) {
-      return "<mspace width=\"" + MathSymbols.SPACES.get(name) + "\"></mspace>";
-    }
-    if (MathSymbols.ACCENTS.containsKey(name)) {
-      return element("mover", argument(), operator(MathSymbols.ACCENTS.get(name)));
-    }
-    if (MathSymbols.FUNCTIONS.contains(name)) {
-      return leaf("mi", name) + "<mspace width=\"0.17em\"></mspace>";
-    }
-    return structure(name);
-  }
-
-  private String commandName() {
-    at++;
-    var start = at;
-    while (at < tex.length() && Character.isLetter(tex.charAt(at))) {
-      at++;
-    }
-    if (at == start && at < tex.length()) {
-      at++;
-    }
-    return tex.substring(start, at);
-  }
-
-  private String structure(String name) {
-    return switch (name) {
-      case "frac", "dfrac", "tfrac" -> element("mfrac", argument(), argument());
-      case "sqrt" -> element("msqrt", argument());
-      case "text", "mathrm", "textrm", "operatorname" -> leaf("mtext", words());
-      case "left" -> grown();
-      case "begin" -> cases();
-      default -> leaf("mtext", name);
-    };
-  }
-
-  private String words() {
-    skipSpaces();
-    if (at >= tex.length() || tex.charAt(at) != '{') {
-      return "";
-    }
-    var end = tex.indexOf('}', at);
-    var text = tex.substring(at + 1, end < 0 ? tex.length() : end);
-    at = end < 0 ? tex.length() : end + 1;
-    return text.replace(' ', '\u00a0');
-  }
-
-  private String grown() {
-    var open = bracket();
-    var inside = row();
-    var close = "";
-    if (tex.startsWith("\\right", at)) {
-      at += "\\right".length();
-      close = bracket();
-    }
-    return element("mrow", operator(open), inside, operator(close));
-  }
-
-  private String bracket() {
-    skipSpaces();
-    if (at >= tex.length()) {
-      return "";
-    }
-    if (tex.charAt(at) == '\\') {
-      var name = commandName();
-      return MathSymbols.OPERATORS.getOrDefault(name, name);
-    }
-    var sign = tex.substring(at, ++at);
-    return sign.equals(".") ? "" : sign;
-  }
-
-  private String cases() {
-    var kind = words();
-    var rows = new StringBuilder();
-    do {
-      rows.append("<mtr>").append(CELL).append(row()).append("</mtd>");
-      while (at < tex.length() && tex.charAt(at) == '&') {
-        at++;
-        rows.append(CELL).append(row()).append("</mtd>");
-      }
-      rows.append("</mtr>");
-    } while (nextLine());
-    if (tex.startsWith("\\end", at)) {
-      at += "\\end".length();
-      words();
-    }
-    var table = "<mtable>" + rows + "</mtable>";
-    return element("mrow", kind.equals("cases") ? operator("{") : "", table);
-  }
-
-  private boolean nextLine() {
-    skipSpaces();
-    if (!tex.startsWith("\\\\", at)) {
-      return false;
-    }
-    at += 2;
-    return !atEndOfRow();
+    return BRACKETS.contains(sign) ? still(sign) : operator(SIGNS.getOrDefault(sign, sign));
   }
 }

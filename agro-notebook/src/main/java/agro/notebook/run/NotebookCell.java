@@ -3,8 +3,10 @@ package agro.notebook.run;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -24,6 +26,12 @@ public final class NotebookCell {
       return name().toLowerCase(Locale.ROOT);
     }
   }
+
+  /** What the format allows a cell of code to have, besides what running it gives. */
+  private static final Set<String> OF_CODE = Set.of("cell_type", "id", "metadata", "source");
+
+  private static final Set<String> OF_PROSE =
+      Set.of("cell_type", "id", "metadata", "source", "attachments");
 
   private static final String CHECK = "check:";
 
@@ -97,10 +105,10 @@ public final class NotebookCell {
   /**
    * The text of the cell.
    *
-   * @return its code or prose
+   * @return its code or prose, with line feeds between the lines
    */
   public String source() {
-    return NotebookJson.text(json.get("source"));
+    return NotebookJson.text(json.get("source")).replace("\r\n", "\n").replace('\r', '\n');
   }
 
   /**
@@ -135,6 +143,23 @@ public final class NotebookCell {
     return named(PICTURE);
   }
 
+  /**
+   * A picture that the prose of the cell brings along.
+   *
+   * @param name its name in the cell
+   * @return Base64 by media type; empty when the cell has no such picture
+   */
+  Map<String, String> attachment(String name) {
+    var found = new LinkedHashMap<String, String>();
+    if (json.get("attachments") instanceof JsonObject all
+        && all.get(name) instanceof JsonObject formats) {
+      formats
+          .entrySet()
+          .forEach(each -> found.put(each.getKey(), NotebookJson.text(each.getValue())));
+    }
+    return found;
+  }
+
   private Optional<String> named(String prefix) {
     return tags().stream()
         .filter(tag -> tag.startsWith(prefix))
@@ -157,8 +182,9 @@ public final class NotebookCell {
    */
   JsonObject toJson(JsonElement count, JsonArray outputs) {
     var copy = json.deepCopy();
-    copy.add("source", NotebookJson.lines(source()));
-    if (!copy.has("metadata")) {
+    copy.keySet().retainAll(content == Content.CODE ? OF_CODE : OF_PROSE);
+    copy.add("source", NotebookJson.lines(NotebookJson.text(json.get("source"))));
+    if (!(copy.get("metadata") instanceof JsonObject)) {
       copy.add("metadata", new JsonObject());
     }
     if (content == Content.CODE) {

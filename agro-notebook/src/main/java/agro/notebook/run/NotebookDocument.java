@@ -10,6 +10,8 @@ import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +19,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A notebook as it stands in its file (nbformat 4), without outputs. Immutable. Cells of versions
@@ -26,6 +29,7 @@ public final class NotebookDocument {
 
   private static final int MAJOR = 4;
   private static final int MINOR = 5;
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final String name;
   private final JsonObject metadata;
@@ -52,7 +56,7 @@ public final class NotebookDocument {
           .mend("check the name and the folder you are in");
     }
     try {
-      return parse(file.toString(), Files.readString(file, StandardCharsets.UTF_8));
+      return parse(file.toString(), text(Files.readAllBytes(file)));
     } catch (IOException unreadable) {
       throw problem(file.toString(), "the file could not be read (" + unreadable + ")")
           .expected("a notebook in UTF-8")
@@ -86,14 +90,30 @@ public final class NotebookDocument {
     return new NotebookDocument(name, metadata, cells);
   }
 
+  /**
+   * UTF-8, or what the mark at the beginning of the file says; bytes that are no text are refused.
+   */
+  private static String text(byte[] bytes) throws CharacterCodingException {
+    var wide = bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF;
+    var charset = wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+    return charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+  }
+
   private static JsonObject root(String name, String json) {
     try {
-      if (JsonParser.parseString(json) instanceof JsonObject object) {
+      var text = json.startsWith(BYTE_ORDER_MARK) ? json.substring(1) : json;
+      if (JsonParser.parseString(text) instanceof JsonObject object) {
         return object;
       }
       throw notANotebook(name, "the file holds no JSON object");
     } catch (JsonParseException malformed) {
-      throw notANotebook(name, "the file is not JSON (" + malformed.getMessage() + ")");
+      var place = Pattern.compile("line (\\d+) column (\\d+)").matcher(malformed.getMessage());
+      throw notANotebook(
+          name,
+          "the file is not JSON"
+              + (place.find()
+                  ? " (line " + place.group(1) + ", column " + place.group(2) + ")"
+                  : ""));
     }
   }
 
@@ -216,14 +236,20 @@ public final class NotebookDocument {
    * The notebook file, version 4.5, with the given cells in place of its own.
    *
    * @param cells the objects of the cells
+   * @param key the runner's own part of the metadata
+   * @param ours what to write there; nothing is written when it is empty
    * @return the text of the file
    */
-  String toJson(JsonArray cells) {
+  String toJson(JsonArray cells, String key, JsonObject ours) {
     var about = metadata.deepCopy();
+    about.remove(key);
+    if (!ours.isEmpty()) {
+      about.add(key, ours);
+    }
     var kernel = about.get("kernelspec") instanceof JsonObject known ? known : new JsonObject();
     kernel.addProperty("language", "java");
-    kernel.add("display_name", orElse(kernel.get("display_name"), "Java"));
-    kernel.add("name", orElse(kernel.get("name"), "java"));
+    kernel.add("display_name", textOr(kernel.get("display_name"), "Java"));
+    kernel.add("name", textOr(kernel.get("name"), "java"));
     about.add("kernelspec", kernel);
     var language =
         about.get("language_info") instanceof JsonObject known ? known : new JsonObject();
@@ -239,7 +265,8 @@ public final class NotebookDocument {
     return NotebookJson.written(root);
   }
 
-  private static JsonElement orElse(JsonElement known, String otherwise) {
-    return known == null ? new JsonPrimitive(otherwise) : known;
+  private static JsonElement textOr(JsonElement known, String otherwise) {
+    var isText = known instanceof JsonPrimitive primitive && primitive.isString();
+    return isText ? known : new JsonPrimitive(otherwise);
   }
 }

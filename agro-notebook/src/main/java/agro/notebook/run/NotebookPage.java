@@ -1,8 +1,5 @@
 package agro.notebook.run;
 
-import agro.notebook.display.MimeBundle;
-import agro.notebook.kernel.CellFailure;
-import agro.notebook.kernel.CellOutput;
 import agro.notebook.run.NotebookCell.Content;
 import agro.working.HtmlText;
 import java.io.IOException;
@@ -11,14 +8,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Lays out a run as one page: prose, folded code, results, and contents made from the headings. */
 final class NotebookPage {
 
   private static final int HEADINGS_WORTH_A_LIST = 3;
-  private static final List<String> BEST_FIRST =
-      List.of(MimeBundle.HTML, MimeBundle.MARKDOWN, MimeBundle.PNG, MimeBundle.TEXT);
+  private static final Pattern LATER_HEADING = Pattern.compile("(?m)^<h[1-6] ");
+
+  /** A cell with this tag is printed on a page of its own. */
+  private static final String OWN_PAGE = "own-page";
+
+  private static final String FAILURE = "first-failure";
 
   /** Nothing is loaded and nothing is run, whatever a cell may have written. */
   private static final String POLICY =
@@ -27,24 +28,30 @@ final class NotebookPage {
   private final NotebookRun run;
   private final CodeView view;
   private final PageProse prose;
+  private final PageOutputs outputs;
 
   NotebookPage(NotebookRun run, CodeView view) {
     this.run = run;
     this.view = view;
     this.prose = new PageProse(Path.of(run.notebook().name()).toAbsolutePath().getParent());
+    this.outputs = new PageOutputs(prose);
   }
 
   String html() {
     var parts = new ArrayList<String>();
     for (var cell : run.cells()) {
       if (cell.content() == Content.MARKDOWN) {
-        parts.add("<section class=\"prose\">\n" + prose.html(cell.source()) + "</section>\n");
+        parts.add("<section class=\"prose\">\n" + prose.html(cell) + "</section>\n");
       } else if (cell.content() == Content.CODE) {
-        run.outcome(cell).ifPresent(outcome -> parts.add(step(outcome)));
+        parts.add(run.outcome(cell).map(this::step).orElseGet(() -> notRun(cell)));
       }
     }
     var titled = !parts.isEmpty() && parts.get(0).contains("<h1");
+    if (titled) {
+      splitBeforeSecondHeading(parts);
+    }
     parts.add(titled ? 1 : 0, contents());
+    parts.add(0, warning());
     return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
         + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
         + "<meta http-equiv=\"Content-Security-Policy\" content=\""
@@ -57,6 +64,16 @@ final class NotebookPage {
         + String.join("", parts)
         + footer()
         + "</main>\n</body>\n</html>\n";
+  }
+
+  /** The contents stand behind the introduction, also when a whole text is in the first cell. */
+  private static void splitBeforeSecondHeading(List<String> parts) {
+    var first = parts.get(0);
+    var second = LATER_HEADING.matcher(first);
+    if (second.find(first.indexOf("<h1") + 1)) {
+      parts.set(0, first.substring(0, second.start()) + "</section>\n");
+      parts.add(1, "<section class=\"prose\">\n" + first.substring(second.start()));
+    }
   }
 
   private static String style() {
@@ -88,81 +105,82 @@ final class NotebookPage {
   private String footer() {
     return "<footer><p>Made by running the notebook <code>"
         + HtmlText.escape(run.notebook().fileStem())
-        + ".ipynb</code> from its first cell to its last.</p></footer>\n";
+        + ".ipynb</code> from its first cell "
+        + (run.cells().stream().anyMatch(this::wasLeftOut) ? "on" : "to its last")
+        + ".</p></footer>\n";
+  }
+
+  /** A page of a run that did not go well says so before anything else. */
+  private String warning() {
+    if (run.failed().isEmpty()) {
+      return "";
+    }
+    var failed = FailedCell.of(run.failed().get());
+    var rest = run.cells().stream().filter(this::wasLeftOut).count();
+    return "<p class=\"warning\" role=\"alert\"><strong>This run "
+        + (rest > 0 ? "ended at " : "went on after an error at ")
+        + "<a href=\"#"
+        + FAILURE
+        + "\">"
+        + HtmlText.escape(failed.place())
+        + "</a></strong>: "
+        + HtmlText.escape(failed.sentence().lines().findFirst().orElse(""))
+        + notRun(rest)
+        + "</p>\n";
+  }
+
+  private static String notRun(long cells) {
+    return cells == 0
+        ? "."
+        : cells == 1
+            ? ". One cell after it was not run."
+            : ". " + cells + " cells after it were not run.";
+  }
+
+  private boolean wasLeftOut(NotebookCell cell) {
+    return cell.content() == Content.CODE && run.outcome(cell).isEmpty();
+  }
+
+  private String notRun(NotebookCell cell) {
+    return "<section class=\"step not-run\">\n"
+        + folded("Java, not run", cell.source(), view == CodeView.SHOWN)
+        + "</section>\n";
   }
 
   private String step(CellOutcome outcome) {
-    var html = new StringBuilder("<section class=\"step\">\n").append(code(outcome));
-    outcome.outputs().forEach(output -> html.append(output(output)));
+    var isFirstFailure =
+        run.failed().filter(failed -> failed.number() == outcome.number()).isPresent();
+    var html =
+        new StringBuilder("<section class=\"")
+            .append(outcome.cell().tags().contains(OWN_PAGE) ? "step own-page" : "step")
+            .append('"')
+            .append(isFirstFailure ? " id=\"" + FAILURE + "\"" : "")
+            .append(">\n")
+            .append(code(outcome));
+    outcome.outputs().forEach(output -> html.append(outputs.html(output)));
     var value = outcome.result().value();
-    if (value.present() && !value.shown().isEmpty()) {
-      html.append(shown(value.shown()));
+    if (value.present()) {
+      html.append(outputs.html(value.shown()));
     }
-    outcome.result().failure().ifPresent(failure -> html.append(failure(failure)));
+    outcome.result().failure().ifPresent(failure -> html.append(PageOutputs.html(failure)));
     return html.append("</section>\n").toString();
   }
 
   private String code(CellOutcome outcome) {
     var given = outcome.cell().tags().contains(InjectedParameters.INJECTED);
-    var open = given || view == CodeView.SHOWN;
+    return folded(
+        given ? "Values given for this page" : "Java, cell " + outcome.number(),
+        outcome.cell().source(),
+        given || view == CodeView.SHOWN || outcome.stopsRun());
+  }
+
+  private static String folded(String title, String code, boolean open) {
     return "<details class=\"code\""
         + (open ? " open" : "")
         + "><summary>"
-        + (given ? "Values given for this page" : "Java, cell " + outcome.number())
+        + title
         + "</summary>\n<pre><code>"
-        + HtmlText.escape(outcome.cell().source().strip())
+        + HtmlText.escape(code.strip())
         + "</code></pre>\n</details>\n";
-  }
-
-  private String output(CellOutput output) {
-    if (output instanceof CellOutput.Printed printed) {
-      return "<pre class=\""
-          + (printed.isOrdinary() ? "printed" : "remark")
-          + "\">"
-          + HtmlText.escape(printed.text().stripTrailing())
-          + "</pre>\n";
-    }
-    return output.bundle().map(this::shown).orElse("");
-  }
-
-  private String shown(MimeBundle bundle) {
-    for (var format : BEST_FIRST) {
-      var content = bundle.get(format).filter(text -> isHarmless(format, text));
-      if (content.isPresent()) {
-        return "<div class=\"result\">\n" + shown(format, content.get(), bundle) + "\n</div>\n";
-      }
-    }
-    return "";
-  }
-
-  private String shown(String format, String content, MimeBundle bundle) {
-    return switch (format) {
-      case MimeBundle.HTML -> content;
-      case MimeBundle.MARKDOWN -> prose.aside(content);
-      case MimeBundle.PNG ->
-          "<img src=\"data:image/png;base64,"
-              + content
-              + "\" alt=\""
-              + HtmlText.escape(
-                  bundle.plainText().isBlank() ? "A picture without a text" : bundle.plainText())
-              + "\">";
-      default -> words(content.stripTrailing());
-    };
-  }
-
-  /** One line reads like prose; several may be laid out in columns. */
-  private static String words(String text) {
-    var tag = text.contains("\n") ? "pre" : "p";
-    return "<" + tag + " class=\"value\">" + HtmlText.escape(text) + "</" + tag + ">";
-  }
-
-  private static boolean isHarmless(String format, String content) {
-    return !format.equals(MimeBundle.HTML) || !content.toLowerCase(Locale.ROOT).contains("<script");
-  }
-
-  private static String failure(CellFailure failure) {
-    return "<pre class=\"failure\">"
-        + HtmlText.escape(String.join("\n", failure.trace()))
-        + "</pre>\n";
   }
 }

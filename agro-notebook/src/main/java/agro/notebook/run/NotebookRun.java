@@ -2,6 +2,7 @@ package agro.notebook.run;
 
 import agro.notebook.display.MimeBundle;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,11 +18,13 @@ public final class NotebookRun {
   private final NotebookDocument notebook;
   private final List<NotebookCell> cells;
   private final List<CellOutcome> outcomes;
+  private final Map<NotebookCell, CellOutcome> byCell = new HashMap<>();
 
   NotebookRun(NotebookDocument notebook, List<NotebookCell> cells, List<CellOutcome> outcomes) {
     this.notebook = notebook;
     this.cells = List.copyOf(cells);
     this.outcomes = List.copyOf(outcomes);
+    outcomes.forEach(outcome -> byCell.put(outcome.cell(), outcome));
   }
 
   /**
@@ -58,16 +61,25 @@ public final class NotebookRun {
    * @return empty when it did not run
    */
   public Optional<CellOutcome> outcome(NotebookCell cell) {
-    return outcomes.stream().filter(outcome -> outcome.cell() == cell).findFirst();
+    return Optional.ofNullable(byCell.get(cell));
   }
 
   /**
-   * The cell that ended the run before its time.
+   * The first cell that failed; the run ended there unless the runner goes on after errors.
    *
-   * @return empty when every cell ran
+   * @return empty when all is well
    */
   public Optional<CellOutcome> failed() {
     return outcomes.stream().filter(CellOutcome::stopsRun).findFirst();
+  }
+
+  /**
+   * All cells that failed although their author did not say that they would.
+   *
+   * @return how each of them ended; at most one unless the runner goes on after errors
+   */
+  public List<CellOutcome> failures() {
+    return outcomes.stream().filter(CellOutcome::stopsRun).toList();
   }
 
   /**
@@ -154,7 +166,17 @@ public final class NotebookRun {
    * @return the text of a notebook file, nbformat 4.5
    */
   public String toNotebook() {
-    return ExecutedCells.notebook(this);
+    return ExecutedCells.notebook(this, ExecutedCells.Timings.LEFT_OUT);
+  }
+
+  /**
+   * The executed notebook with the time that each cell took, under {@code agro.seconds} in the
+   * metadata of the cell. Unlike {@link #toNotebook} it differs from run to run.
+   *
+   * @return the text of a notebook file, nbformat 4.5
+   */
+  public String toTimedNotebook() {
+    return ExecutedCells.notebook(this, ExecutedCells.Timings.WRITTEN);
   }
 
   /**

@@ -1,18 +1,15 @@
 package agro.notebook.run;
 
 import agro.notebook.kernel.CellEvaluator;
-import agro.notebook.kernel.CellSource;
-import agro.notebook.kernel.OutputRecorder;
-import agro.notebook.run.NotebookCell.Content;
 import agro.report.InputProblem;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Runs notebooks in this process, cell by cell. Immutable; a runner may be used again, each run
@@ -27,10 +24,24 @@ public final class NotebookRunner {
 
   private final Map<String, String> parameters;
   private final RunListener listener;
+  private final Optional<Duration> cellTimeout;
+  private final AfterFailure afterFailure;
 
-  private NotebookRunner(Map<String, String> parameters, RunListener listener) {
+  private NotebookRunner(
+      Map<String, String> parameters,
+      RunListener listener,
+      Optional<Duration> cellTimeout,
+      AfterFailure afterFailure) {
     this.parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
     this.listener = Objects.requireNonNull(listener, "listener");
+    this.cellTimeout = cellTimeout;
+    this.afterFailure = afterFailure;
+  }
+
+  /** What a run does after a cell that failed although nobody said that it would. */
+  enum AfterFailure {
+    END,
+    GO_ON
   }
 
   /**
@@ -39,7 +50,7 @@ public final class NotebookRunner {
    * @return the runner
    */
   public static NotebookRunner standard() {
-    return new NotebookRunner(Map.of(), RunListener.silent());
+    return new NotebookRunner(Map.of(), RunListener.silent(), Optional.empty(), AfterFailure.END);
   }
 
   /**
@@ -52,7 +63,7 @@ public final class NotebookRunner {
   public NotebookRunner withParameter(String name, String value) {
     var more = new LinkedHashMap<>(parameters);
     more.put(name, Objects.requireNonNull(value, "value"));
-    return new NotebookRunner(more, listener);
+    return new NotebookRunner(more, listener, cellTimeout, afterFailure);
   }
 
   /**
@@ -62,7 +73,30 @@ public final class NotebookRunner {
    * @return a new runner
    */
   public NotebookRunner withListener(RunListener other) {
-    return new NotebookRunner(parameters, other);
+    return new NotebookRunner(parameters, other, cellTimeout, afterFailure);
+  }
+
+  /**
+   * This runner with a limit for each cell. A cell that takes longer is interrupted and has failed.
+   *
+   * @param most the most that a cell may take
+   * @return a new runner
+   * @throws IllegalArgumentException when that is no time at all
+   */
+  public NotebookRunner withCellTimeout(Duration most) {
+    if (most.isZero() || most.isNegative()) {
+      throw new IllegalArgumentException("no cell ends within " + most);
+    }
+    return new NotebookRunner(parameters, listener, Optional.of(most), afterFailure);
+  }
+
+  /**
+   * This runner for notebooks whose later cells are worth running although an earlier one failed.
+   *
+   * @return a new runner
+   */
+  public NotebookRunner goingOnAfterErrors() {
+    return new NotebookRunner(parameters, listener, cellTimeout, AfterFailure.GO_ON);
   }
 
   /**
@@ -89,89 +123,19 @@ public final class NotebookRunner {
     var cells = new ArrayList<>(notebook.cells());
     if (!parameters.isEmpty()) {
       cells.removeIf(cell -> cell.tags().contains(InjectedParameters.INJECTED));
-      if (cells.stream().noneMatch(NotebookRunner::declaresParameters)) {
+      if (cells.stream().noneMatch(InjectedParameters::isDeclaredIn)) {
         throw injected.noneDeclared();
       }
     }
     try (var evaluator = CellEvaluator.open()) {
-      return new Pass(evaluator, cells, injected).run(notebook);
-    }
-  }
-
-  private static boolean declaresParameters(NotebookCell cell) {
-    return cell.content() == Content.CODE && cell.tags().contains(InjectedParameters.DECLARING);
-  }
-
-  /** One pass through the cells of a notebook. */
-  private final class Pass {
-    private final CellEvaluator evaluator;
-    private final List<NotebookCell> cells;
-    private final InjectedParameters injected;
-    private final Map<NotebookCell, OutputRecorder> outputs = new LinkedHashMap<>();
-    private final List<CellOutcome> outcomes = new ArrayList<>();
-    private OutputRecorder recorder = OutputRecorder.first();
-    private boolean parametersSet = parameters.isEmpty();
-
-    Pass(CellEvaluator evaluator, List<NotebookCell> cells, InjectedParameters injected) {
-      this.evaluator = evaluator;
-      this.cells = cells;
-      this.injected = injected;
-    }
-
-    NotebookRun run(NotebookDocument notebook) {
-      for (var at = 0; at < cells.size(); at++) {
-        var cell = cells.get(at);
-        if (cell.content() == Content.CODE) {
-          var outcome = evaluated(cell);
-          if (outcome.stopsRun()) {
-            break;
-          }
-          if (!parametersSet && declaresParameters(cell)) {
-            cells.add(at + 1, injected.cell(outcome.result().declared()));
-            parametersSet = true;
-          }
-        }
+      var pass =
+          new NotebookPass(evaluator, cells, injected).heardBy(listener).endingAfter(afterFailure);
+      if (cellTimeout.isEmpty()) {
+        return pass.run(notebook, (cell, evaluation) -> evaluation.get());
       }
-      return new NotebookRun(notebook, cells, finished());
+      try (var timer = new CellTimer(evaluator, cellTimeout.get())) {
+        return pass.run(notebook, timer::timed);
+      }
     }
-
-    /** Cells of code in all, with the one that is still to be put in for the parameters. */
-    private int codeCells() {
-      var there = (int) cells.stream().filter(NotebookRunner::isCode).count();
-      var toCome = !parametersSet && cells.stream().anyMatch(NotebookRunner::declaresParameters);
-      return there + (toCome ? 1 : 0);
-    }
-
-    private CellOutcome evaluated(NotebookCell cell) {
-      var number = outcomes.size() + 1;
-      listener.cellStarts(number, codeCells());
-      recorder = recorder.next();
-      outputs.put(cell, recorder);
-      var start = System.nanoTime();
-      var result = evaluator.evaluate(new CellSource("cell " + number, cell.source()), recorder);
-      var time = Duration.ofNanos(System.nanoTime() - start);
-      var outcome = new CellOutcome(cell, number, recorder.outputs(), result, time);
-      outcomes.add(outcome);
-      listener.cellEnded(outcome);
-      return outcome;
-    }
-
-    /** The outcomes with the outputs as they are now: later cells may have replaced some. */
-    private List<CellOutcome> finished() {
-      return outcomes.stream()
-          .map(
-              one ->
-                  new CellOutcome(
-                      one.cell(),
-                      one.number(),
-                      outputs.get(one.cell()).outputs(),
-                      one.result(),
-                      one.time()))
-          .toList();
-    }
-  }
-
-  private static boolean isCode(NotebookCell cell) {
-    return cell.content() == Content.CODE;
   }
 }

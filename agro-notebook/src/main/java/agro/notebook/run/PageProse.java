@@ -39,6 +39,7 @@ final class PageProse {
 
   private final List<PageHeading> headings = new ArrayList<>();
   private final Set<String> ids = new HashSet<>();
+  private final PagePictures pictures;
   private final HtmlRenderer renderer;
 
   /**
@@ -47,13 +48,13 @@ final class PageProse {
    * @param folder where the pictures that the prose names are looked for
    */
   PageProse(Path folder) {
+    pictures = new PagePictures(folder);
     renderer =
         HtmlRenderer.builder()
             .extensions(TABLES)
-            .escapeHtml(true)
             .sanitizeUrls(true)
             .nodeRendererFactory(context -> new FormulaParser.Renderer(context.getWriter()))
-            .nodeRendererFactory(context -> new PagePictures(context, folder))
+            .nodeRendererFactory(context -> new ForeignMarkup(context, pictures::find))
             .attributeProviderFactory(context -> this::nameHeading)
             .build();
   }
@@ -61,11 +62,19 @@ final class PageProse {
   /**
    * Prose of the page itself; its headings are remembered.
    *
-   * @param markdown CommonMark with tables and formulas between dollars
-   * @return HTML; markup in the text is shown, not followed
+   * @param cell CommonMark with tables, formulas between dollars and pictures; of HTML in it what
+   *     is harmless is followed, other markup is shown as text
+   * @return HTML
    */
-  String html(String markdown) {
-    return renderer.render(PARSER.parse(markdown));
+  String html(NotebookCell cell) {
+    pictures.lookIn(cell);
+    return html(cell.source());
+  }
+
+  /** Whatever the HTML in the prose leaves open is closed here. */
+  private String html(String markdown) {
+    var rendered = renderer.render(PARSER.parse(markdown));
+    return HtmlCleaner.clean(rendered, PagePictures::inData).html();
   }
 
   /**
@@ -75,6 +84,7 @@ final class PageProse {
    * @return HTML
    */
   String aside(String markdown) {
+    pictures.lookIn(null);
     var before = headings.size();
     var html = html(markdown);
     headings.subList(before, headings.size()).clear();

@@ -3,6 +3,7 @@ package agro.notebook.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -84,5 +85,35 @@ class NotebookPageTest {
   @Test
   void dollarsBeforeAmountsAreNoFormulas() {
     assertThat(page).contains("costs $5 or $6.").contains("<mover><mi>T</mi><mo>¯</mo></mover>");
+  }
+
+  @Test
+  void everyPictureHasWords() {
+    var pictures = Pattern.compile("<img [^>]*>").matcher(page).results().toList();
+    assertThat(pictures)
+        .isNotEmpty()
+        .allSatisfy(picture -> assertThat(picture.group()).containsPattern(" alt=\"[^\"]+\""));
+  }
+
+  @Test
+  void contentsStandBetweenIntroductionAndFirstPartOfOneCell() {
+    var html =
+        NotebookRunner.standard()
+            .run(
+                SampleNotebook.empty()
+                    .prose("# T", "intro", "## A", "a", "## B", "## C")
+                    .document())
+            .toPage(CodeView.FOLDED);
+    assertThat(html).containsSubsequence("<h1", "intro", "</section>", "<nav", "<section", "<h2");
+  }
+
+  /** A sheet to hand out is printed alone; no other step is. */
+  @Test
+  void aCellMayAskForAPageOfItsOwn() {
+    var sheet =
+        NotebookRunner.standard()
+            .run(SampleNotebook.empty().tagged("own-page", "1 + 1").code("2 + 2").document())
+            .toPage(CodeView.FOLDED);
+    assertThat(sheet).containsOnlyOnce("class=\"step own-page\"").contains("class=\"step\"");
   }
 }
