@@ -10,10 +10,7 @@ final class ErrorText {
   private ErrorText() {}
 
   static void print(Throwable trouble, boolean withTrace, PrintWriter err) {
-    if (trouble instanceof NotebookFailure failure) {
-      err.println(failure.getMessage());
-      (withTrace ? failure.details() : failure.excerpt()).forEach(err::println);
-    } else if (trouble instanceof InputProblem) {
+    if (trouble instanceof InputProblem) {
       err.println(trouble.getMessage());
     } else if (trouble instanceof UncheckedIOException) {
       err.println(trouble.getMessage() + ": " + trouble.getCause().getMessage());

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -242,10 +243,12 @@ class BadInputCommandTest {
     return say(line.toArray(String[]::new));
   }
 
-  /** The four parts, the cell and its line, and no file. */
+  /** The four parts, the cell and its line, and no file that looks like a success. */
   private void assertNoPage(Said said, String... words) {
     assertRefused(said, words);
-    assertThat(folder.resolve("pages")).doesNotExist();
+    // What a failing cell left behind says so in its name.
+    assertThat(Objects.requireNonNullElse(folder.resolve("pages").toFile().list(), new String[0]))
+        .allMatch(name -> name.contains(".failed."));
   }
 
   @Test
@@ -256,7 +259,7 @@ class BadInputCommandTest {
         "01-the-next-generation.ipynb, cell ",
         "visits.csv, line " + VISIT,
         "-3",
-        "SeasonFolder.read(Path.of(folder))");
+        "SeasonFolder.find(folder)");
   }
 
   @Test

@@ -44,7 +44,7 @@ class MainTest {
   }
 
   @Test
-  void aFailingCellIsNamedAndNothingIsWritten() throws IOException {
+  void aFailingCellIsNamedAndNothingLooksLikeASuccess() throws IOException {
     var notebook = written(SampleNotebook.empty().code("int a = 1;").code("int b = 0;", "a / b"));
     var pages = folder.resolve("pages");
     var said = say("run", notebook, "--out", pages.toString());
@@ -52,16 +52,18 @@ class MainTest {
     assertThat(said.err())
         .contains("sample.ipynb, cell 2, line 2: ArithmeticException: / by zero")
         .contains(">   2  a / b")
+        .contains("As far as it ran: " + pages.resolve("sample.failed.ipynb"))
         .doesNotContain("\tat ");
     assertThat(said.out()).isEmpty();
-    assertThat(pages).doesNotExist();
+    assertThat(pages.toFile().list())
+        .containsExactlyInAnyOrder("sample.failed.ipynb", "sample.failed.html");
     assertThat(say("run", "--trace", notebook, "--out", pages.toString()).err()).contains("\tat ");
   }
 
   @Test
   void aCellThatDoesNotCompileIsShownWithTheMistake() throws IOException {
     var notebook = written(SampleNotebook.empty().code("int a = \"x\";"));
-    var said = say("run", notebook, "--out", folder.toString());
+    var said = say("run", notebook, "--out", folder.resolve("pages").toString());
     assertThat(said.status()).isEqualTo(1);
     assertThat(said.err()).contains("cell 1, line 1: incompatible types").contains("^^^");
   }
@@ -74,7 +76,7 @@ class MainTest {
                 .code(
                     "import agro.report.*;",
                     "throw InputProblem.of(\"a\").expected(\"b\").because(\"c\").mend(\"d\");"));
-    var said = say("run", notebook, "--out", folder.toString());
+    var said = say("run", notebook, "--out", folder.resolve("pages").toString());
     assertThat(said.status()).isEqualTo(1);
     assertThat(said.err())
         .contains("cell 1, line 2: a.")
@@ -92,7 +94,7 @@ class MainTest {
     assertThat(say("run").status()).isEqualTo(2);
     assertThat(say("fly").status()).isEqualTo(2);
     var notebook = written(SampleNotebook.empty().tagged("parameters", "int n = 1;"));
-    var unknown = say("run", notebook, "--set", "m=1", "--out", folder.toString());
+    var unknown = say("run", notebook, "--set", "m=1", "--out", folder.resolve("pages").toString());
     assertThat(unknown.status()).isEqualTo(1);
     assertThat(unknown.err()).contains("n (int)");
     assertThat(say("run", notebook, "--set", "n").status()).isEqualTo(2);

@@ -97,6 +97,7 @@ class RunnableJarIT {
     var said = say("run", "sample.ipynb");
     assertThat(said.status).isEqualTo(1);
     assertThat(said.err).contains("cell 1, line 1: ArithmeticException").doesNotContain("\tat ");
-    assertThat(folder.resolve("target")).doesNotExist();
+    assertThat(folder.resolve("target/pages/sample.failed.html")).isRegularFile();
+    assertThat(folder.resolve("target/pages/sample.html")).doesNotExist();
   }
 }
