@@ -3,6 +3,9 @@ package agro.dose;
 import agro.report.InputProblem;
 import agro.units.NumberRange;
 import agro.units.Numbers;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
@@ -13,7 +16,12 @@ import java.util.Optional;
  */
 record DoseMeasure(Optional<NumberRange> numbers, String reason) {
 
-  private static final int PRINTED_DIGITS = 6;
+  private static final int WRITTEN_DIGITS = 6;
+
+  /** Digits of a number that comes from a conversion, such as that of acres. */
+  private static final int COMPUTED_DIGITS = 4;
+
+  private static final double EXACT = 1e-9;
 
   /** The dose per hectare in the measure of a limit. */
   static DoseMeasure of(DosePerArea dose, DosePerArea limit, Optional<Strength> strength) {
@@ -93,8 +101,16 @@ record DoseMeasure(Optional<NumberRange> numbers, String reason) {
 
   /** Numbers in the measure of a limit as a dose, for print. */
   static String print(NumberRange numbers, DosePerArea limit) {
+    return print(numbers, limit, RoundingMode.HALF_EVEN);
+  }
+
+  /**
+   * Numbers in the measure of a limit. What is allowed is rounded down and what is over it is
+   * rounded up, so that print never turns the one into the other.
+   */
+  static String print(NumberRange numbers, DosePerArea limit, RoundingMode rounding) {
     if (limit instanceof ActivePerArea active) {
-      return scaled(numbers, active.perHectare().unit().fromBase(1))
+      return scaled(numbers, active.perHectare().unit().fromBase(1), rounding)
           + " "
           + active.amount().unit().symbol()
           + " "
@@ -103,17 +119,37 @@ record DoseMeasure(Optional<NumberRange> numbers, String reason) {
     }
     var amount = ((ProductPerArea) limit).amount();
     if (amount instanceof ProductAmount.Liquid liquid) {
-      return scaled(numbers, liquid.unit().fromBase(1)) + " " + liquid.unit().symbol() + "/ha";
+      return scaled(numbers, liquid.unit().fromBase(1), rounding)
+          + " "
+          + liquid.unit().symbol()
+          + "/ha";
     }
     if (amount instanceof ProductAmount.Solid solid) {
-      return scaled(numbers, solid.unit().fromBase(1)) + " " + solid.unit().symbol() + "/ha";
+      return scaled(numbers, solid.unit().fromBase(1), rounding)
+          + " "
+          + solid.unit().symbol()
+          + "/ha";
     }
-    return scaled(numbers, 1) + " " + ((ProductAmount.Living) amount).unit().symbol() + "/ha";
+    return scaled(numbers, 1, rounding)
+        + " "
+        + ((ProductAmount.Living) amount).unit().symbol()
+        + "/ha";
   }
 
-  private static String scaled(NumberRange numbers, double factor) {
-    var low = Numbers.significant(numbers.low() * factor, PRINTED_DIGITS);
-    var high = Numbers.significant(numbers.high() * factor, PRINTED_DIGITS);
+  private static String scaled(NumberRange numbers, double factor, RoundingMode rounding) {
+    var low = number(numbers.low() * factor, rounding);
+    var high = number(numbers.high() * factor, rounding);
     return low.equals(high) ? low : low + " to " + high;
+  }
+
+  /** A number that somebody wrote keeps its digits; one that was computed is shortened. */
+  private static String number(double value, RoundingMode rounding) {
+    double rounded = new BigDecimal(value).round(new MathContext(WRITTEN_DIGITS)).doubleValue();
+    boolean written = Math.abs(rounded - value) <= EXACT * Math.abs(value);
+    double shown =
+        written
+            ? rounded
+            : new BigDecimal(value).round(new MathContext(COMPUTED_DIGITS, rounding)).doubleValue();
+    return Numbers.significant(shown, WRITTEN_DIGITS);
   }
 }

@@ -2,6 +2,7 @@ package agro.dose;
 
 import agro.units.NumberRange;
 import agro.working.Working;
+import java.math.RoundingMode;
 import java.util.List;
 
 /** The highest and the lowest dose, in one application and added up over others. */
@@ -93,12 +94,14 @@ final class DoseRules {
       NumberRange now,
       double earlier,
       NumberRange sum) {
+    boolean over = exceeds(sum.high(), bound);
+    var up = over ? RoundingMode.UP : RoundingMode.HALF_EVEN;
+    var down = over ? RoundingMode.DOWN : RoundingMode.HALF_EVEN;
+    var planned = DoseMeasure.print(now, most, up);
     var words =
-        earlier > 0
-            ? DoseMeasure.print(now, most) + " brings the sum to " + DoseMeasure.print(sum, most)
-            : DoseMeasure.print(now, most);
-    var allowed = DoseMeasure.print(new NumberRange(bound, bound), most);
-    if (!exceeds(sum.high(), bound)) {
+        earlier > 0 ? planned + " brings the sum to " + DoseMeasure.print(sum, most, up) : planned;
+    var allowed = DoseMeasure.print(new NumberRange(bound, bound), most, down);
+    if (!over) {
       return new DoseFinding(
           Severity.NOTE, limit.words(), words + ", within the maximum of " + allowed + ".");
     }
@@ -112,7 +115,7 @@ final class DoseRules {
             + allowed
             + (left > 0
                 ? ". At most "
-                    + DoseMeasure.print(new NumberRange(left, left), most)
+                    + DoseMeasure.print(new NumberRange(left, left), most, RoundingMode.DOWN)
                     + " is left for this application."
                 : ". Nothing is left for this application."));
   }

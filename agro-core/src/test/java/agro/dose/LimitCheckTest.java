@@ -332,4 +332,32 @@ class LimitCheckTest {
             "Product A on an invented crop", "planned ≤ maximum", "0.5 L/ha ≤ 0.5 L/ha", "kept");
     assertThat(result.presentation().toHtml()).contains("<table>");
   }
+
+  /** 250 to 300 mL/acre are 617.763 to 741.316 mL/ha; what was written keeps its digits. */
+  @Test
+  void aDosePerAcreIsPrintedWithTheDigitsThatAreRead() {
+    var limits =
+        LabelLimits.of("Product A")
+            .with(DoseLimit.maximum(ProductPerArea.parse("300 mL/acre")))
+            .with(DoseLimit.minimum(ProductPerArea.parse("1.2345 L/ha")));
+    var found =
+        LimitCheck.check(limits, PlannedUse.of(ProductPerArea.parse("250-300 mL/acre"))).findings();
+    assertThat(found)
+        .extracting(DoseFinding::sentence)
+        .anyMatch(s -> s.equals("617.8 to 741.3 mL/ha, within the maximum of 741.3 mL/ha."))
+        .anyMatch(s -> s.contains("below the minimum of 1.2345 L/ha"));
+  }
+
+  /** 300.01 mL/acre are 741.341 mL/ha: over by so little that four digits alone would hide it. */
+  @Test
+  void printNeverMakesTooMuchLookAllowed() {
+    var limits =
+        LabelLimits.of("Product A").with(DoseLimit.maximum(ProductPerArea.parse("300 mL/acre")));
+    var found =
+        LimitCheck.check(limits, PlannedUse.of(ProductPerArea.parse("300.01 mL/acre"))).findings();
+    assertThat(found.get(0).sentence())
+        .isEqualTo(
+            "741.4 mL/ha, over the maximum of 741.3 mL/ha. At most 741.3 mL/ha is left for this"
+                + " application.");
+  }
 }

@@ -35,6 +35,15 @@ final class FillingTables {
     rows.add(each(mix, "Fill up with water to", load -> style.print(load.made()), mix.made()));
     rows.add(
         line("Enough for", mix, load -> area(load.area(), style), area(fieldArea(mix), style)));
+    if (mix.plan().field().treated().isPresent()) {
+      var ground = new TreatedGround(mix.plan());
+      rows.add(
+          line(
+              "of which gets wet",
+              mix,
+              load -> area(ground.of(load.area()), style),
+              area(ground.of(fieldArea(mix)), style)));
+    }
     return new ResultTable(title(mix), columns(mix), rows, notes(job));
   }
 
@@ -57,7 +66,8 @@ final class FillingTables {
         + " of "
         + style.print(plan.tank().capacity())
         + ", "
-        + plan.spray().print(plan.style());
+        + plan.spray().print(plan.style())
+        + plan.field().treated().map(t -> " of field, " + t.print(plan.style())).orElse("");
   }
 
   private static List<Column> columns(TankMix mix) {

@@ -102,7 +102,7 @@ final class LoadArithmetic {
 
   static List<PartnerAmount> amounts(TankMixPlan plan, Volume spray) {
     return plan.partners().stream()
-        .map(p -> new PartnerAmount(p.product(), p.in(spray, plan.spray())))
+        .map(p -> new PartnerAmount(p.product(), plan.overField(p).in(spray, plan.spray())))
         .toList();
   }
 
@@ -146,7 +146,8 @@ final class LoadArithmetic {
     double worst = Math.abs(sprayed(mix.loads()).ratioTo(mix.sprayed()) - 1);
     for (int i = 0; i < mix.totals().size(); i++) {
       var sum = mix.totals().get(i).amount();
-      var whole = mix.plan().partners().get(i).in(mix.made(), mix.plan().spray());
+      var plan = mix.plan();
+      var whole = plan.overField(plan.partners().get(i)).in(mix.made(), plan.spray());
       worst = Math.max(worst, Math.abs(sum.highNumber() / whole.highNumber() - 1));
       if (whole.lowNumber() > 0) {
         worst = Math.max(worst, Math.abs(sum.lowNumber() / whole.lowNumber() - 1));

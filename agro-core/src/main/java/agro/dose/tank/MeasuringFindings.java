@@ -45,8 +45,9 @@ final class MeasuringFindings {
 
   private static boolean isOver(TankMixPlan plan, TankPartner partner, double factor) {
     var label = partner.label().orElseThrow();
-    var dose = partner.dose(plan.spray());
-    var use = label.planned(dose.withAmount(dose.amount().times(factor)), plan.spray());
+    var ground = new TreatedGround(plan);
+    var dose = ground.dose(partner);
+    var use = label.planned(dose.withAmount(dose.amount().times(factor)), ground.spray());
     return LimitCheck.check(label.limits(), use).worst() == Severity.ERROR;
   }
 

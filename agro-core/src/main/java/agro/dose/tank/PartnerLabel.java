@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param assumed spray volume that the label assumes where it states a dose per litre
  * @param crop how large the crop is
  * @param use strength, days, earlier applications and circumstances; its dose and spray volume give
- *     way to those of the mix. Nothing where only the dose is to be checked
+ *     way to those of the mix; earlier doses count on the ground that got wet. Nothing where only
+ *     the dose is to be checked
  */
 public record PartnerLabel(
     LabelLimits limits,

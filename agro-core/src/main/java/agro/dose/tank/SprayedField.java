@@ -1,8 +1,10 @@
 package agro.dose.tank;
 
+import agro.dose.TreatedShare;
 import agro.report.InputProblem;
 import agro.units.Area;
 import agro.units.AreaUnit;
+import agro.units.Length;
 import agro.units.Numbers;
 import agro.units.ParsedAmount;
 import agro.units.ParsedQuantity;
@@ -11,6 +13,7 @@ import agro.units.QuantityStyle;
 import agro.units.QuantityText;
 import agro.units.Unit;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A field that is to be sprayed, with the unit of land in which its owner counts.
@@ -18,12 +21,16 @@ import java.util.Objects;
  * @param name name of the field
  * @param area ground area, above zero
  * @param land unit of land for print, for example {@link AreaUnit#ACRE} or a unit with its place
+ * @param treated share that gets wet where bands or spots are sprayed; nothing where it was not
+ *     stated, which is a treatment of all ground
  */
-public record SprayedField(String name, Area area, Unit<Area> land) {
+public record SprayedField(
+    String name, Area area, Unit<Area> land, Optional<TreatedShare> treated) {
 
   /** Refuses a field without a name or without land. */
   public SprayedField {
     Objects.requireNonNull(land, "land");
+    Objects.requireNonNull(treated, "treated");
     if (name.isBlank()) {
       throw InputProblem.of("a field of " + area + " without a name")
           .expected("the name that the farm uses")
@@ -36,6 +43,17 @@ public record SprayedField(String name, Area area, Unit<Area> land) {
           .because("spray and product are counted on the area")
           .mend("measure the field, or copy its area with the unit from the plan");
     }
+  }
+
+  /**
+   * A field of which all ground is sprayed.
+   *
+   * @param name name of the field
+   * @param area ground area, above zero
+   * @param land unit of land for print
+   */
+  public SprayedField(String name, Area area, Unit<Area> land) {
+    this(name, area, land, Optional.empty());
   }
 
   /**
@@ -82,7 +100,49 @@ public record SprayedField(String name, Area area, Unit<Area> land) {
    * @return the field
    */
   public SprayedField in(Unit<Area> unit) {
-    return new SprayedField(name, area, unit);
+    return new SprayedField(name, area, unit, treated);
+  }
+
+  /**
+   * The same field, sprayed in bands over the rows.
+   *
+   * @param bandWidth width that gets wet
+   * @param rowSpacing distance from row to row
+   * @return the field; its treated share is band width over row spacing
+   * @throws InputProblem if a width is not above zero or the bands overlap
+   */
+  public SprayedField inBands(Length bandWidth, Length rowSpacing) {
+    return treating(TreatedShare.ofBands(bandWidth, rowSpacing));
+  }
+
+  /**
+   * The same field, sprayed on spots or patches.
+   *
+   * @param ground ground that gets wet, all spots together
+   * @return the field; its treated share is that ground over the field
+   * @throws InputProblem if the ground is not above zero or is larger than the field
+   */
+  public SprayedField treating(Area ground) {
+    return treating(TreatedShare.ofArea(ground, area));
+  }
+
+  /**
+   * The same field, of which a share gets wet.
+   *
+   * @param share the share
+   * @return the field
+   */
+  public SprayedField treating(TreatedShare share) {
+    return new SprayedField(name, area, land, Optional.of(share));
+  }
+
+  /**
+   * The ground that gets wet.
+   *
+   * @return area × treated share; the whole area where no share was stated
+   */
+  public Area treatedArea() {
+    return treated.map(share -> area.times(share.number())).orElse(area);
   }
 
   /**

@@ -27,7 +27,7 @@ final class TankFindings {
   static List<DoseFinding> of(TankMixPlan plan, List<TankLoad> loads) {
     var findings = new ArrayList<DoseFinding>();
     plan.partners().forEach(partner -> label(partner, plan, findings));
-    plan.spray().finding().ifPresent(findings::add);
+    new TreatedGround(plan).spray().finding().ifPresent(findings::add);
     partners(plan, findings);
     shares(loads.get(0), findings);
     partLoad(plan, loads, findings);
@@ -49,6 +49,8 @@ final class TankFindings {
   }
 
   private static void label(TankPartner partner, TankMixPlan plan, List<DoseFinding> findings) {
+    var ground = new TreatedGround(plan);
+    findings.addAll(ground.remarks(partner));
     if (partner.label().isEmpty()) {
       findings.add(
           new DoseFinding(
@@ -59,15 +61,17 @@ final class TankFindings {
       return;
     }
     var label = partner.label().get();
-    var use = label.planned(partner.dose(plan.spray()), plan.spray());
+    var use = label.planned(ground.dose(partner), ground.spray());
     var found = new LinkedHashSet<>(LimitCheck.check(label.limits(), use).findings());
     if (partner.rate() instanceof ProductPerSprayVolume rate) {
       var dose =
-          new PerLitreDose(rate, label.assumed(), plan.spray(), label.crop(), label.limits());
+          new PerLitreDose(rate, label.assumed(), ground.spray(), label.crop(), label.limits());
       found.addAll(dose.evaluate().findings());
     }
-    plan.spray().finding().ifPresent(found::remove);
-    findings.addAll(joined(partner.product(), found));
+    ground.spray().finding().ifPresent(found::remove);
+    var named = new LinkedHashSet<DoseFinding>();
+    found.forEach(finding -> named.add(ground.named(finding)));
+    findings.addAll(joined(partner.product(), named));
   }
 
   /** Findings of one product with the same sentence become one that names all the rules. */

@@ -31,7 +31,7 @@ public record TankMixPlan(
     MeasuringKit kit,
     QuantityStyle style) {
 
-  /** Refuses a mix without products, and two products of one name. */
+  /** Refuses two products of one name, and a rate on treated ground without a treated share. */
   public TankMixPlan {
     Objects.requireNonNull(field, "field");
     Objects.requireNonNull(spray, "spray");
@@ -43,6 +43,7 @@ public record TankMixPlan(
     partners = List.copyOf(partners);
     var names = new HashSet<String>();
     for (var partner : partners) {
+      TankRefusals.requireShare(field, partner);
       if (!names.add(partner.product())) {
         throw InputProblem.of("\"" + partner.product() + "\" is twice in the mix")
             .expected("each product once")
@@ -78,6 +79,8 @@ public record TankMixPlan(
    *
    * @param partner the product
    * @return a new plan
+   * @throws InputProblem if the product is in the mix already, or if its rate is per treated area
+   *     and the field does not say which share of it is treated
    */
   public TankMixPlan with(TankPartner partner) {
     var more = new ArrayList<>(partners);
@@ -123,6 +126,11 @@ public record TankMixPlan(
    */
   public TankMixPlan printedIn(QuantityStyle choice) {
     return new TankMixPlan(field, spray, tank, partners, lastLoad, order, kit, choice);
+  }
+
+  /** A partner with its rate counted over the field, as the tank is filled. */
+  TankPartner overField(TankPartner partner) {
+    return field.treated().map(partner::overField).orElse(partner);
   }
 
   /**

@@ -2,6 +2,7 @@ package agro.dose.tank;
 
 import agro.dose.DoseSources;
 import agro.dose.ProductPerSprayVolume;
+import agro.dose.ProductPerTreatedArea;
 import agro.units.Numbers;
 import agro.units.QuantityStyle;
 import agro.units.Volume;
@@ -87,7 +88,8 @@ final class TankMixWorking {
   }
 
   private Working amounts(Working start, TankPartner partner) {
-    var working = start;
+    var working = onBands(start, partner);
+    var counted = plan.overField(partner);
     boolean perVolume = partner.rate() instanceof ProductPerSprayVolume;
     for (var each : mix.loads()) {
       var carrier = perVolume ? print(each.made()) : style.print(plan.spray().areaOf(each.made()));
@@ -95,7 +97,7 @@ final class TankMixWorking {
           working.step(
               partner.product() + " in " + which(each),
               perVolume ? "amount = rate × spray in the tank" : "amount = rate × area of the spray",
-              partner.rate() + " × " + carrier,
+              rate(counted) + " × " + carrier,
               each.amountOf(partner.product()).print(style),
               DoseSources.DOSE_AND_VOLUME);
     }
@@ -103,7 +105,7 @@ final class TankMixWorking {
         mix.loads().stream()
             .map(l -> l.count() + " × " + bracketed(l.amountOf(partner.product()).print(style)))
             .collect(Collectors.joining(" + "));
-    var whole = partner.in(mix.made(), plan.spray()).print(style);
+    var whole = counted.in(mix.made(), plan.spray()).print(style);
     return working
         .step(
             partner.product() + " in all",
@@ -113,10 +115,29 @@ final class TankMixWorking {
         .step(
             "Check of the sum",
             perVolume ? "rate × all spray made up" : "rate × area of all spray made up",
-            partner.rate()
+            rate(counted)
                 + " × "
                 + (perVolume ? print(mix.made()) : style.print(plan.spray().areaOf(mix.made()))),
             whole + (whole.equals(sum(partner)) ? ", the same" : ", not the same"));
+  }
+
+  private Working onBands(Working start, TankPartner partner) {
+    if (!(partner.rate() instanceof ProductPerTreatedArea)) {
+      return start;
+    }
+    var ground = new TreatedGround(plan);
+    return start.step(
+        partner.product() + " per area of field",
+        "rate per treated area × treated share",
+        partner.rate() + " × " + Numbers.significant(ground.share(), 6),
+        rate(plan.overField(partner)));
+  }
+
+  /** A rate as the label writes it, or as it was computed. */
+  private String rate(TankPartner counted) {
+    return plan.partners().contains(counted)
+        ? counted.rate().toString()
+        : counted.rate().print(style);
   }
 
   private String which(TankLoad each) {

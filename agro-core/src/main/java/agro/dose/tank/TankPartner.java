@@ -6,8 +6,10 @@ import agro.dose.LabelRate;
 import agro.dose.ProductAmount;
 import agro.dose.ProductPerArea;
 import agro.dose.ProductPerSprayVolume;
+import agro.dose.ProductPerTreatedArea;
 import agro.dose.ProductRate;
 import agro.dose.SprayVolume;
+import agro.dose.TreatedShare;
 import agro.report.InputProblem;
 import agro.units.Density;
 import agro.units.Volume;
@@ -19,7 +21,8 @@ import java.util.Optional;
  * One product of a tank mix with what its label says.
  *
  * @param product name for print, for example {@code "Product A"}
- * @param rate product per area of the field or per volume of spray, a range where the label has one
+ * @param rate product per area of the field, per treated area or per volume of spray, a range where
+ *     the label has one
  * @param mixClass when it is mixed in; nothing where it was not stated
  * @param label limits of the label; nothing where none were recorded, which is never no limit
  * @param bulkDensity mass per volume of the loose powder or granule, measured; nothing otherwise
@@ -62,7 +65,7 @@ public record TankPartner(
    * A product with its rate.
    *
    * @param product name for print
-   * @param rate product per area of the field or per volume of spray
+   * @param rate product per area of the field, per treated area or per volume of spray
    * @return the partner
    * @throws InputProblem if a spray cannot carry this kind of rate as it stands
    */
@@ -81,7 +84,8 @@ public record TankPartner(
    * A product with its rate as the label writes it.
    *
    * @param product name for print
-   * @param rate for example {@code "250-300 mL/acre"} or {@code "1 mL/L spray"}
+   * @param rate for example {@code "250-300 mL/acre"} or {@code "1 mL/L spray"}, and {@code "220
+   *     g/ha treated area"} for bands
    * @return the partner
    * @throws agro.units.UnreadableQuantity if the quantity is not clear
    * @throws InputProblem if it is a rate of active ingredient, or if a spray cannot carry this kind
@@ -175,17 +179,35 @@ public record TankPartner(
   }
 
   /**
+   * The same product with a rate per treated area counted over the field, as the tank is filled.
+   *
+   * @param share share of the field that gets wet
+   * @return rate × share for a rate per treated area, and this partner for any other rate
+   */
+  public TankPartner overField(TreatedShare share) {
+    return rate instanceof ProductPerTreatedArea onTreated ? at(share.overField(onTreated)) : this;
+  }
+
+  private ProductPerArea perField() {
+    if (rate instanceof ProductPerArea dose) {
+      return dose;
+    }
+    throw TankRefusals.noShare(this, "nothing says which share of a field it is");
+  }
+
+  /**
    * The amount in a volume of spray: rate per volume × volume, or rate per area × the area that the
    * volume is enough for.
    *
    * @param spray finished spray
    * @param perArea spray volume of the sprayer
    * @return low and high amount
+   * @throws InputProblem for a rate per treated area, which {@link #overField} turns into one first
    */
   public ProductAmount in(Volume spray, SprayVolume perArea) {
     return rate instanceof ProductPerSprayVolume concentration
         ? concentration.in(spray)
-        : ((ProductPerArea) rate).on(perArea.areaOf(spray));
+        : perField().on(perArea.areaOf(spray));
   }
 
   /**
@@ -193,11 +215,12 @@ public record TankPartner(
    *
    * @param spray spray volume of the sprayer
    * @return the rate itself, or the strength of the spray times the spray volume
+   * @throws InputProblem for a rate per treated area, which {@link #overField} turns into one first
    */
   public ProductPerArea dose(SprayVolume spray) {
     return rate instanceof ProductPerSprayVolume concentration
         ? concentration.sprayedAt(spray)
-        : (ProductPerArea) rate;
+        : perField();
   }
 
   /**
@@ -205,8 +228,9 @@ public record TankPartner(
    *
    * @param spray spray volume of the sprayer
    * @return the rate itself, or the dose per area divided by the spray volume
+   * @throws InputProblem for a rate per treated area, which {@link #overField} turns into one first
    */
   public ProductPerSprayVolume strength(SprayVolume spray) {
-    return rate instanceof ProductPerArea dose ? dose.inSpray(spray) : (ProductPerSprayVolume) rate;
+    return rate instanceof ProductPerSprayVolume each ? each : perField().inSpray(spray);
   }
 }

@@ -5,6 +5,7 @@ import agro.dose.LabelRate;
 import agro.dose.ProductAmount;
 import agro.dose.ProductPerArea;
 import agro.dose.ProductPerSprayVolume;
+import agro.dose.ProductPerTreatedArea;
 import agro.dose.ProductRate;
 import agro.dose.RateKind;
 import agro.report.InputProblem;
@@ -28,13 +29,30 @@ final class TankRefusals {
   }
 
   static void requireCarried(String product, ProductRate rate) {
-    if (rate instanceof ProductPerArea || rate instanceof ProductPerSprayVolume) {
+    if (rate instanceof ProductPerArea
+        || rate instanceof ProductPerTreatedArea
+        || rate instanceof ProductPerSprayVolume) {
       return;
     }
     throw InputProblem.of(product + " has a rate of " + rate + ", " + rate.kind().words())
-        .expected("product per area of the field or per volume of spray")
+        .expected("product per area of the field, per treated area or per volume of spray")
         .because("loads are counted on the area of the field and on the volume of spray")
         .mend(cure(rate.kind()));
+  }
+
+  static void requireShare(SprayedField field, TankPartner partner) {
+    if (field.treated().isEmpty() && partner.rate() instanceof ProductPerTreatedArea) {
+      throw noShare(partner, "the field \"" + field.name() + "\" does not say which share it is");
+    }
+  }
+
+  static InputProblem noShare(TankPartner partner, String where) {
+    return InputProblem.of(partner.product() + " at " + partner.rate() + ", but " + where)
+        .expected("the share of the field that gets wet, beside a rate per treated area")
+        .because(
+            "the tank is filled for the field: bands of a third counted as the whole field take"
+                + " three times the product")
+        .mend("state band width and row spacing, or the treated area, with the field");
   }
 
   static void requireSomething(String product, ProductRate rate) {
@@ -48,9 +66,6 @@ final class TankRefusals {
 
   private static String cure(RateKind kind) {
     return switch (kind) {
-      case PRODUCT_PER_TREATED_AREA ->
-          "plan the treated area as the field, or scale the rate by width of the band over distance"
-              + " of the rows";
       case PRODUCT_PER_TREE_ROW_VOLUME, PRODUCT_PER_LEAF_WALL_AREA ->
           "turn it into product per ground area with the canopy of the label first";
       default -> "work this rate out per plant, row, seed or heap; it does not depend on a spray";

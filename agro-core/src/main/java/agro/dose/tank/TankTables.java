@@ -31,6 +31,7 @@ final class TankTables {
     var plan = mix.plan();
     var page = Presentation.titled("Tank mix for " + plan.field().name());
     facts(mix, page);
+    new TreatedGround(plan).table().ifPresent(page::table);
     return isRefused(mix) ? refused(mix, page) : full(mix, page);
   }
 
@@ -89,14 +90,15 @@ final class TankTables {
         .fact("Tank", plan.tank().kind().words() + " of " + style.print(plan.tank().capacity()));
     plan.tank().deadVolume().ifPresent(d -> page.fact("Dead volume", style.print(d)));
     for (var partner : plan.partners()) {
-      var dose = partner.dose(plan.spray());
+      var counted = plan.overField(partner);
+      var dose = counted.dose(plan.spray());
       page.fact(
           partner.product(),
           partner.rate()
               + "; in the field "
               + both(dose.print(style), dose.print(plan.style()))
               + ", strength "
-              + partner.strength(plan.spray()).print(plan.style()));
+              + counted.strength(plan.spray()).print(plan.style()));
     }
   }
 
@@ -111,7 +113,13 @@ final class TankTables {
     columns.add(Column.of("Number"));
     columns.add(Column.of("How full"));
     columns.add(Column.of("Finished spray"));
-    columns.add(Column.of("Area", plan.field().land().symbol()));
+    var land = plan.field().land().symbol();
+    var ground = new TreatedGround(plan);
+    boolean told = plan.field().treated().isPresent();
+    columns.add(Column.of(told ? "Field area" : "Area", land));
+    if (told) {
+      columns.add(Column.of("Treated area", land));
+    }
     plan.partners().forEach(partner -> columns.add(Column.of(partner.product())));
     columns.add(Column.of("Water"));
     var rows = new ArrayList<List<Cell>>();
@@ -121,6 +129,9 @@ final class TankTables {
       row.add(Cell.text(load.kind().words()));
       row.add(Cell.text(style.print(load.made())));
       row.add(Cell.text(inLand(load.area(), style)));
+      if (told) {
+        row.add(Cell.text(inLand(ground.of(load.area()), style)));
+      }
       load.amounts().forEach(a -> row.add(Cell.text(a.amount().print(style))));
       row.add(Cell.text(range(load.water(), style)));
       rows.add(row);
@@ -130,6 +141,9 @@ final class TankTables {
     total.add(Cell.text(""));
     total.add(Cell.text(style.print(mix.made())));
     total.add(Cell.text(inLand(plan.field().area(), style)));
+    if (told) {
+      total.add(Cell.text(inLand(plan.field().treatedArea(), style)));
+    }
     mix.totals().forEach(a -> total.add(Cell.text(a.amount().print(style))));
     total.add(Cell.text(range(mix.water(), style)));
     rows.add(total);
