@@ -2,6 +2,7 @@ package agro.weather;
 
 import agro.report.InputProblem;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -32,6 +33,22 @@ public record DailyExtremes(LocalDate date, double minCelsius, double maxCelsius
           .expected("a minimum that is not above the maximum")
           .because("a day cannot be colder at its warmest than at its coldest")
           .mend("look whether the two values are swapped or one is mistyped");
+    }
+  }
+
+  /** Refuses days that are not in ascending order, or that come twice. */
+  static void requireAscending(String place, List<DailyExtremes> days) {
+    for (int i = 1; i < days.size(); i++) {
+      var before = days.get(i - 1).date();
+      var day = days.get(i).date();
+      if (!day.isAfter(before)) {
+        var twice = day.equals(before);
+        throw InputProblem.of(
+                twice ? place + ": " + day + " twice" : place + ": " + day + " after " + before)
+            .expected("every day once, in ascending order")
+            .because(twice ? "two values for a day cannot both hold" : "the order shows mix-ups")
+            .mend(twice ? "take one of the two out" : "sort the days and look for a wrong date");
+      }
     }
   }
 }

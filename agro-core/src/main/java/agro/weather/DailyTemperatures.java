@@ -21,6 +21,8 @@ public final class DailyTemperatures {
   private final LocalDate firstDay;
   private final double[] minCelsius;
   private final double[] maxCelsius;
+  private final double[] minErrorCelsius;
+  private final double[] maxErrorCelsius;
   private final DayOrigin[] origins;
 
   private DailyTemperatures(
@@ -29,13 +31,28 @@ public final class DailyTemperatures {
       LocalDate firstDay,
       double[] minCelsius,
       double[] maxCelsius,
+      double[] minErrorCelsius,
+      double[] maxErrorCelsius,
       DayOrigin[] origins) {
     this.place = place;
     this.medium = medium;
     this.firstDay = firstDay;
     this.minCelsius = minCelsius;
     this.maxCelsius = maxCelsius;
+    this.minErrorCelsius = minErrorCelsius;
+    this.maxErrorCelsius = maxErrorCelsius;
     this.origins = origins;
+  }
+
+  /**
+   * Days to be put one by one into an unbroken run.
+   *
+   * @param firstDay first day of the run
+   * @param lastDay last day of the run, not before the first
+   * @return a builder in which every day is missing as yet
+   */
+  public static Builder builder(LocalDate firstDay, LocalDate lastDay) {
+    return new Builder(firstDay, lastDay);
   }
 
   /**
@@ -57,32 +74,19 @@ public final class DailyTemperatures {
           .because("a temperature series has a first and a last day")
           .mend("give the days, or look why nothing was left of the log");
     }
-    requireAscending(place, days);
+    DailyExtremes.requireAscending(place, days);
     var builder = new Builder(days.get(0).date(), days.get(days.size() - 1).date());
     days.forEach(day -> builder.put(day.date(), day.minCelsius(), day.maxCelsius(), origin));
     return builder.build(place, medium);
   }
 
-  private static void requireAscending(String place, List<DailyExtremes> days) {
-    for (int i = 1; i < days.size(); i++) {
-      var before = days.get(i - 1).date();
-      var day = days.get(i).date();
-      if (!day.isAfter(before)) {
-        var twice = day.equals(before);
-        throw InputProblem.of(
-                twice ? place + ": " + day + " twice" : place + ": " + day + " after " + before)
-            .expected("every day once, in ascending order")
-            .because(twice ? "two values for a day cannot both hold" : "the order shows mix-ups")
-            .mend(twice ? "take one of the two out" : "sort the days and look for a wrong date");
-      }
-    }
-  }
-
   /** Collects days before they become immutable. Days that are never put are missing. */
-  static final class Builder {
+  public static final class Builder {
     private final LocalDate firstDay;
-    private final double[] minCelsius;
+    private double[] minCelsius;
     private final double[] maxCelsius;
+    private final double[] minErrorCelsius;
+    private final double[] maxErrorCelsius;
     private final DayOrigin[] origins;
 
     Builder(LocalDate firstDay, LocalDate lastDay) {
@@ -90,33 +94,95 @@ public final class DailyTemperatures {
       this.firstDay = firstDay;
       minCelsius = new double[size];
       maxCelsius = new double[size];
+      minErrorCelsius = new double[size];
+      maxErrorCelsius = new double[size];
       origins = new DayOrigin[size];
       Arrays.fill(minCelsius, Double.NaN);
       Arrays.fill(maxCelsius, Double.NaN);
       Arrays.fill(origins, DayOrigin.MISSING);
     }
 
-    void put(LocalDate day, double min, double max, DayOrigin origin) {
+    /**
+     * Puts a day whose extremes are taken as exact.
+     *
+     * @param day a day of the run
+     * @param min lowest temperature in °C, NaN for a missing day
+     * @param max highest temperature in °C, not below the lowest, NaN for a missing day
+     * @param origin where they come from
+     */
+    public void put(LocalDate day, double min, double max, DayOrigin origin) {
       putAt((int) ChronoUnit.DAYS.between(firstDay, day), min, max, origin);
     }
 
-    void putAt(int index, double min, double max, DayOrigin origin) {
+    /**
+     * Puts a day with the standard errors of its extremes.
+     *
+     * @param day a day of the run
+     * @param min lowest temperature in °C
+     * @param max highest temperature in °C, not below the lowest
+     * @param minError standard error of the lowest temperature in °C, 0 or more
+     * @param maxError standard error of the highest temperature in °C, 0 or more
+     * @param origin where they come from
+     */
+    public void put(
+        LocalDate day, double min, double max, double minError, double maxError, DayOrigin origin) {
+      int index = (int) ChronoUnit.DAYS.between(firstDay, day);
+      putAt(index, min, max, origin);
+      if (!(minError >= 0 && maxError >= 0)) {
+        throw new IllegalArgumentException(
+            "standard errors of 0 or more are needed, not " + minError + " and " + maxError);
+      }
+      minErrorCelsius[index] = minError;
+      maxErrorCelsius[index] = maxError;
+    }
+
+    /**
+     * Puts a day by its place in the run, with extremes taken as exact.
+     *
+     * @param index 0 for the first day
+     * @param min lowest temperature in °C, NaN for a missing day
+     * @param max highest temperature in °C, NaN for a missing day
+     * @param origin where they come from
+     */
+    public void putAt(int index, double min, double max, DayOrigin origin) {
       minCelsius[index] = min;
       maxCelsius[index] = max;
+      minErrorCelsius[index] = 0;
+      maxErrorCelsius[index] = 0;
       origins[index] = Objects.requireNonNull(origin);
       if ((origin == DayOrigin.MISSING) != (Double.isNaN(min) || Double.isNaN(max))) {
         throw new IllegalArgumentException("a day is missing exactly when it has no temperatures");
       }
+      if (min > max) {
+        throw new IllegalArgumentException("a minimum of " + min + " above a maximum of " + max);
+      }
     }
 
-    /** Hands over the arrays, so that the builder must not be used afterwards. */
-    DailyTemperatures build(String place, Medium medium) {
+    private void copyAt(int index, DailyTemperatures source, int from) {
+      putAt(index, source.minCelsius[from], source.maxCelsius[from], source.origins[from]);
+      minErrorCelsius[index] = source.minErrorCelsius[from];
+      maxErrorCelsius[index] = source.maxErrorCelsius[from];
+    }
+
+    /**
+     * The run. It takes the arrays of this builder over, so that the builder cannot be used
+     * afterwards.
+     *
+     * @param place name of the place
+     * @param medium what the thermometer stood in
+     * @return the series
+     */
+    public DailyTemperatures build(String place, Medium medium) {
+      var minima = Objects.requireNonNull(minCelsius, "a builder builds once");
+      minCelsius = null;
       return new DailyTemperatures(
           Objects.requireNonNull(place),
           Objects.requireNonNull(medium),
           firstDay,
-          minCelsius,
+          minima,
           maxCelsius,
+          minErrorCelsius,
+          maxErrorCelsius,
           origins);
     }
   }
@@ -252,6 +318,33 @@ public final class DailyTemperatures {
   }
 
   /**
+   * Standard error of the lowest temperature of a day.
+   *
+   * @param day any day
+   * @return °C; 0 for a day whose extremes are taken as exact, NaN when the day is missing or
+   *     outside the run
+   */
+  public double minStandardErrorCelsius(LocalDate day) {
+    return error(minErrorCelsius, day);
+  }
+
+  /**
+   * Standard error of the highest temperature of a day.
+   *
+   * @param day any day
+   * @return °C; 0 for a day whose extremes are taken as exact, NaN when the day is missing or
+   *     outside the run
+   */
+  public double maxStandardErrorCelsius(LocalDate day) {
+    return error(maxErrorCelsius, day);
+  }
+
+  private double error(double[] errors, LocalDate day) {
+    int index = index(day);
+    return index < 0 || origins[index] == DayOrigin.MISSING ? Double.NaN : errors[index];
+  }
+
+  /**
    * The days without temperatures.
    *
    * @return the missing days in ascending order
@@ -286,6 +379,8 @@ public final class DailyTemperatures {
         from,
         Arrays.copyOfRange(minCelsius, first, end),
         Arrays.copyOfRange(maxCelsius, first, end),
+        Arrays.copyOfRange(minErrorCelsius, first, end),
+        Arrays.copyOfRange(maxErrorCelsius, first, end),
         Arrays.copyOfRange(origins, first, end));
   }
 
@@ -334,21 +429,31 @@ public final class DailyTemperatures {
     for (int i = 0; i < size(); i++) {
       int theirs = other.index(day(i));
       if (origins[i] == DayOrigin.MISSING && theirs >= 0) {
-        filled.putAt(i, other.minCelsius[theirs], other.maxCelsius[theirs], other.origins[theirs]);
+        filled.copyAt(i, other, theirs);
       }
     }
     return filled.build(place, medium);
   }
 
-  /** Copies the days from a day on into a builder that spans them. */
-  void copyInto(Builder target, LocalDate from) {
+  /**
+   * Copies days with origin and error into a builder.
+   *
+   * @param target a builder that spans the days
+   * @param from first day to copy; the days before it are left as they are in the builder
+   */
+  public void copyInto(Builder target, LocalDate from) {
     for (int i = Math.max(0, (int) ChronoUnit.DAYS.between(firstDay, from)); i < size(); i++) {
-      target.put(day(i), minCelsius[i], maxCelsius[i], origins[i]);
+      target.copyAt((int) ChronoUnit.DAYS.between(target.firstDay, day(i)), this, i);
     }
   }
 
-  /** Origin of the day at an index, for loops over all days. */
-  DayOrigin originAt(int index) {
+  /**
+   * Origin of the day at an index, for loops over all days.
+   *
+   * @param index 0 to {@code size() - 1}
+   * @return the origin
+   */
+  public DayOrigin originAt(int index) {
     return origins[index];
   }
 
@@ -366,6 +471,8 @@ public final class DailyTemperatures {
         && firstDay.equals(that.firstDay)
         && Arrays.equals(minCelsius, that.minCelsius)
         && Arrays.equals(maxCelsius, that.maxCelsius)
+        && Arrays.equals(minErrorCelsius, that.minErrorCelsius)
+        && Arrays.equals(maxErrorCelsius, that.maxErrorCelsius)
         && Arrays.equals(origins, that.origins);
   }
 
@@ -378,17 +485,7 @@ public final class DailyTemperatures {
   @Override
   public String toString() {
     int missing = missingDays().size();
-    return place
-        + ", "
-        + medium.words()
-        + ", "
-        + firstDay
-        + " to "
-        + lastDay()
-        + " ("
-        + size()
-        + " days, "
-        + (missing == 0 ? "none" : missing)
-        + " missing)";
+    var run = place + ", " + medium.words() + ", " + firstDay + " to " + lastDay();
+    return run + " (" + size() + " days, " + (missing == 0 ? "none" : missing) + " missing)";
   }
 }

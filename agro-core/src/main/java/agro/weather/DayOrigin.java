@@ -6,10 +6,16 @@ import java.util.Locale;
 public enum DayOrigin {
   /** Measured at the place. */
   OBSERVED,
+  /** Measured at the place, with short gaps between its readings filled in. */
+  PARTLY_FILLED,
   /** Filled in on a straight line between the days before and after a short gap. */
   INTERPOLATED,
   /** Measured at a neighbouring station and shifted to the place. */
   NEIGHBOUR,
+  /** What is usual on that day of the year. */
+  CLIMATE_NORMAL,
+  /** Worked out from another medium or another height by a formula. */
+  MODELLED,
   /** Taken from a weather forecast. */
   FORECAST,
   /** Taken from the same days of a past year. */

@@ -1,5 +1,5 @@
 /**
- * Temperatures of a place: logs read with a report, daily extremes with the origin of every day,
- * the offset between a field and a station, and past years as possible futures.
+ * Temperatures of a place: daily extremes with the origin and the error of every day, readings with
+ * their times, and the medium that the thermometer stood in.
  */
 package agro.weather;

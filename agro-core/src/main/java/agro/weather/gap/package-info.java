@@ -1,0 +1,2 @@
+/** Filling of gaps, with the error of every filled value. */
+package agro.weather.gap;
