@@ -1,0 +1,2 @@
+/** Base temperatures from durations in the field, by the published criteria. */
+package agro.development.field;
