@@ -1,57 +1,59 @@
 package agro.development;
 
 import agro.units.Numbers;
-import agro.weather.DailyExtremes;
+import agro.weather.curve.CurveDay;
 import agro.working.Working;
+import java.time.LocalDate;
 
 /** The degree-days of one day as a teacher would write them on a blackboard. */
 final class DegreeDayWorking {
 
-  private static final int DECIMALS = 4;
+  static final int DECIMALS = 4;
 
   private final DegreeDayModel model;
-  private final double min;
-  private final double max;
+  private final CurveDay day;
   private final double lower;
 
-  private DegreeDayWorking(DegreeDayModel model, DailyExtremes day) {
+  private DegreeDayWorking(DegreeDayModel model, CurveDay day) {
     this.model = model;
-    this.min = day.minCelsius();
-    this.max = day.maxCelsius();
+    this.day = day;
     this.lower = model.thresholds().lower().celsius();
   }
 
-  static Working of(DegreeDayModel model, DailyExtremes day) {
+  static Working of(DegreeDayModel model, LocalDate date, CurveDay day) {
     var steps = new DegreeDayWorking(model, day);
-    var working = Working.of("Degree-days of " + day.date() + " by the " + model.method().words());
+    var working = Working.of("Degree-days of " + date + " by the " + model.method().words());
     return steps.total(steps.areas(steps.shape(working)));
   }
 
   private Working shape(Working working) {
-    return working
-        .step(
+    double min = day.minCelsius();
+    double max = day.maxCelsius();
+    var withMean =
+        working.step(
             "mean of the day",
             "M = (Tmax + Tmin) / 2",
             "(" + celsius(max) + " + " + celsius(min) + ") / 2",
             celsius(0.5 * (max + min)),
-            model.method().source())
-        .step(
-            "amplitude of the day",
-            "W = (Tmax − Tmin) / 2",
-            "(" + celsius(max) + " − " + celsius(min) + ") / 2",
-            celsius(0.5 * (max - min)))
-        .step("where the thresholds lie", "", "", position());
+            model.method().source());
+    var withShape = AreaWorking.shape(withMean, model.method(), day);
+    return withShape.step("where the thresholds lie", "", "", position());
   }
 
   private String position() {
     var thresholds = model.thresholds();
+    double max = day.maxCelsius();
+    double min =
+        model.method().needsNextMinimum()
+            ? Math.min(day.minCelsius(), day.endCelsius())
+            : day.minCelsius();
     if (max <= lower) {
       return "the whole day is at or below the lower threshold, " + thresholds.lower();
     }
     boolean crossesLower = min < lower;
     if (model.cutoff() == UpperCutoff.NONE) {
       return crossesLower
-          ? "the curve crosses the lower threshold, " + thresholds.lower()
+          ? subject() + " crosses the lower threshold, " + thresholds.lower()
           : "the whole day is above the lower threshold, " + thresholds.lower();
     }
     double upper = thresholds.upper().orElseThrow().celsius();
@@ -60,80 +62,45 @@ final class DegreeDayWorking {
     }
     if (max <= upper) {
       return crossesLower
-          ? "the curve crosses the lower threshold alone, " + thresholds.lower()
+          ? subject() + " crosses the lower threshold alone, " + thresholds.lower()
           : "the whole day is between the thresholds";
     }
     return crossesLower
-        ? "the curve crosses both thresholds"
-        : "the curve crosses the upper threshold alone, " + celsius(upper);
+        ? subject() + " crosses both thresholds"
+        : subject() + " crosses the upper threshold alone, " + celsius(upper);
+  }
+
+  private String subject() {
+    return model.method().curve().isPresent() ? "the curve" : "the span of the extremes";
   }
 
   private Working areas(Working working) {
-    var withLower = area(working, "LT", lower);
+    var withLower = AreaWorking.area(working, model.method(), day, "LT", lower);
     if (model.cutoff() == UpperCutoff.NONE) {
       return withLower;
     }
     double upper = model.thresholds().upper().orElseThrow().celsius();
-    var withUpper = area(withLower, "UT", upper);
+    var withUpper = AreaWorking.area(withLower, model.method(), day, "UT", upper);
     return model.cutoff() == UpperCutoff.VERTICAL
         ? withUpper.step(
             "share of the day above UT",
-            "F(UT) = 1/2 − θ/π, or 0 or 1 when the curve does not cross",
+            AreaWorking.shareFormula(model.method()),
             "",
-            Numbers.fixed(model.method().shareAbove(min, max, upper), DECIMALS))
+            Numbers.fixed(model.method().shareAbove(day, upper), DECIMALS))
         : withUpper;
   }
 
-  private Working area(Working working, String symbol, double threshold) {
-    var name = "area above " + symbol + " = " + celsius(threshold);
-    var result = degreeDays(model.method().areaAbove(min, max, threshold));
-    double mean = 0.5 * (min + max);
-    double amplitude = 0.5 * (max - min);
-    if (threshold >= max) {
-      return working.step(name, "A(" + symbol + ") = 0, for the curve stays below", "", result);
-    }
-    if (threshold <= min) {
-      return working.step(
-          name,
-          "A(" + symbol + ") = M − " + symbol + ", for the curve stays above",
-          celsius(mean) + " − " + celsius(threshold),
-          result);
-    }
-    double sine = (threshold - mean) / amplitude;
-    double angle = Math.asin(Math.max(-1, Math.min(1, sine)));
-    return working
-        .step(
-            "angle at which the curve crosses " + symbol,
-            "θ = asin((" + symbol + " − M) / W)",
-            "asin(" + Numbers.fixed(sine, DECIMALS) + ")",
-            Numbers.fixed(angle, DECIMALS) + " rad")
-        .step(
-            name,
-            "A(" + symbol + ") = [(M − " + symbol + ")(π/2 − θ) + W cos θ] / π",
-            "["
-                + Numbers.plain(mean - threshold)
-                + " × "
-                + Numbers.fixed(0.5 * Math.PI - angle, DECIMALS)
-                + " + "
-                + Numbers.plain(amplitude)
-                + " × "
-                + Numbers.fixed(Math.cos(angle), DECIMALS)
-                + "] / π",
-            result);
-  }
-
   private Working total(Working working) {
-    var floor = model.cutoff() == UpperCutoff.INTERMEDIATE ? "; " + floorReason() : "";
+    var floor =
+        model.cutoff() == UpperCutoff.INTERMEDIATE
+            ? "; never below 0, for development does not run backwards"
+            : "";
     return working.step(
         "degree-days of the day (" + model.cutoff().meaning() + ")",
         formula(),
         "",
-        degreeDays(model.degreeDaysC(min, max)) + floor,
+        degreeDays(model.degreeDaysC(day)) + floor,
         model.cutoff().source());
-  }
-
-  private static String floorReason() {
-    return "never below 0, for development does not run backwards";
   }
 
   private String formula() {
@@ -145,11 +112,11 @@ final class DegreeDayWorking {
     };
   }
 
-  private static String celsius(double value) {
+  static String celsius(double value) {
     return Numbers.plain(value) + " °C";
   }
 
-  private static String degreeDays(double value) {
+  static String degreeDays(double value) {
     return Numbers.fixed(value, DECIMALS) + " °C·d";
   }
 }

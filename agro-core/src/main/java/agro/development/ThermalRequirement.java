@@ -59,22 +59,24 @@ public record ThermalRequirement(
   }
 
   /**
-   * This requirement completed from egg to egg by the time before egg-laying.
+   * This requirement completed by a part of the life that follows it or goes before it: an egg to
+   * adult by the time before egg-laying to a {@link Span#GENERATION}, an egg and larva by the pupa
+   * to an {@link Span#EGG_TO_ADULT}, and so on.
    *
-   * @param other the missing part: {@link Span#ADULT_TO_FIRST_EGG} to an {@link Span#EGG_TO_ADULT},
-   *     or the other way round
-   * @return the requirement of a {@link Span#GENERATION}; its standard error is known when both
-   *     are, and then taken as that of independent figures
-   * @throws InputProblem when species, medium or lower threshold differ, or the spans do not make a
-   *     generation together
+   * @param other the missing part
+   * @return the requirement of both parts; its standard error is known when both are, and then
+   *     taken as that of independent figures
+   * @throws InputProblem when species, medium or lower threshold differ, or the two do not follow
+   *     one another
    */
   public ThermalRequirement plus(ThermalRequirement other) {
-    boolean completes =
-        (span == Span.EGG_TO_ADULT && other.span == Span.ADULT_TO_FIRST_EGG)
-            || (span == Span.ADULT_TO_FIRST_EGG && other.span == Span.EGG_TO_ADULT);
-    if (!completes) {
+    var whole = span.followedBy(other.span).or(() -> other.span.followedBy(span));
+    if (whole.isEmpty()) {
       throw refused(
-          other, "spans that make a generation together", "the sum would cover no named span");
+          other,
+          "spans that make one together, such as egg to adult and adult to first egg, which make a"
+              + " generation together",
+          "the sum would cover no named span");
     }
     if (!species.equals(other.species) || medium != other.medium) {
       throw refused(
@@ -95,7 +97,7 @@ public record ThermalRequirement(
     return new ThermalRequirement(
         species,
         host,
-        Span.GENERATION,
+        whole.get(),
         medium,
         thresholds,
         requirement.plus(other.requirement),
@@ -147,6 +149,19 @@ public record ThermalRequirement(
                 + thresholds.lower()
                 + ", the other above "
                 + other.thresholds.lower());
+  }
+
+  /**
+   * Duration at a constant temperature, K / (T − LT). A temperature above the upper threshold
+   * counts as the upper threshold.
+   *
+   * @param celsius constant temperature in °C
+   * @return days; infinite at and below the lower threshold
+   */
+  public double daysAt(double celsius) {
+    double warmth = thresholds.upper().map(u -> Math.min(celsius, u.celsius())).orElse(celsius);
+    double above = warmth - thresholds.lower().celsius();
+    return above > 0 ? requirement.degreeDaysC() / above : Double.POSITIVE_INFINITY;
   }
 
   /**

@@ -39,6 +39,29 @@ public enum UpperCutoff {
   }
 
   /**
+   * Development rate at one moment, by the definition of the rule.
+   *
+   * @param celsius temperature in °C
+   * @param lowerCelsius lower threshold in °C
+   * @param upperCelsius upper threshold in °C, not read by {@link #NONE}
+   * @return °C above the lower threshold that count; below zero far above the upper threshold by
+   *     the intermediate rule; NaN for NaN
+   */
+  public double rate(double celsius, double lowerCelsius, double upperCelsius) {
+    if (celsius <= lowerCelsius) {
+      return 0;
+    }
+    if (this == NONE || !(celsius > upperCelsius)) {
+      return celsius - lowerCelsius;
+    }
+    return switch (this) {
+      case NONE, HORIZONTAL -> upperCelsius - lowerCelsius;
+      case INTERMEDIATE -> 2 * upperCelsius - lowerCelsius - celsius;
+      case VERTICAL -> 0;
+    };
+  }
+
+  /**
    * The rule in words.
    *
    * @return a clause without a full stop
