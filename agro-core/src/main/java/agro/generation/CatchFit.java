@@ -1,20 +1,12 @@
 package agro.generation;
 
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.exception.MathIllegalArgumentException;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.univariate.BrentOptimizer;
-import org.hipparchus.optim.univariate.SearchInterval;
-import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.hipparchus.util.FastMath;
 
 /**
  * Maximum likelihood of the {@link CatchModel} with negative binomial counts: Fisher scoring with a
- * damped step for the means, Brent's method for the size, in turn until neither gains.
+ * damped step for the means, Newton's method for the size, in turn until neither gains.
  *
  * <p>The size belongs to one open trap-night, so that a visit after n nights has n times the size:
  * merged visits have the variance of their sum. A full trap enters as "this many or more" through
@@ -25,7 +17,6 @@ final class CatchFit {
   /** A size per trap-night above which the counts are called Poisson. */
   static final double POISSON_SIZE = 500;
 
-  private static final double SMALLEST_SIZE = 0.01;
   private static final int ROUNDS = 25;
   private static final int STEPS = 60;
   private static final double ENOUGH = 1e-6;
@@ -38,7 +29,7 @@ final class CatchFit {
 
   private final double[][] mean;
   private final double[][][] slopes;
-  private final double[][] logWays;
+  private final CatchSize sizes;
 
   double[] parameters;
   double size;
@@ -55,19 +46,19 @@ final class CatchFit {
     this.highInterval = highInterval;
     mean = new double[model.seasons.size()][];
     slopes = new double[model.seasons.size()][][];
-    logWays = new double[model.seasons.size()][];
     for (var s = 0; s < mean.length; s++) {
       var visits = model.seasons.get(s).visits();
       mean[s] = new double[visits];
-      slopes[s] = new double[visits][model.parameters()];
-      logWays[s] = new double[visits];
+      slopes[s] = new double[visits][model.columns()];
     }
+    sizes = new CatchSize(model.seasons);
   }
 
   /** Evaluates the likelihood at given parameters without any fitting. */
   CatchFit at(double[] given, double givenSize) {
     parameters = given.clone();
-    setSize(givenSize);
+    size = givenSize;
+    sizes.set(size);
     objective = evaluate(parameters);
     logLikelihood = objective - prior.logDensity(parameters);
     return this;
@@ -78,6 +69,63 @@ final class CatchFit {
     var score = new double[model.parameters()];
     scoreAndInformation(score, new double[score.length][score.length]);
     return score;
+  }
+
+  /** Derivative of the log likelihood with respect to the logarithm of the size. */
+  double sizeScore() {
+    fillMeans(parameters);
+    return sizes.slopes(mean, FastMath.log(size))[0];
+  }
+
+  /** Expected information about all parameters, the weak priors included. */
+  double[][] information() {
+    var information = new double[model.parameters()][model.parameters()];
+    scoreAndInformation(new double[model.parameters()], information);
+    return information;
+  }
+
+  /** Standard error of the interval from the expected information, other parameters free. */
+  double intervalStandardError() {
+    var k = model.intervalIndex();
+    return free[k] ? Math.sqrt(covariance()[k][k]) : Double.NaN;
+  }
+
+  /** Inverse of the expected information, zero for parameters that are held; NaN without one. */
+  double[][] covariance() {
+    var information = information();
+    var places = IntStream.range(0, free.length).filter(i -> free[i]).toArray();
+    var covariance = new double[free.length][free.length];
+    for (var column = 0; column < places.length; column++) {
+      var matrix = new double[places.length][places.length];
+      for (var i = 0; i < places.length; i++) {
+        for (var j = 0; j <= i; j++) {
+          matrix[i][j] = information[places[i]][places[j]];
+        }
+      }
+      var unit = new double[places.length];
+      unit[column] = 1;
+      var solved = Cholesky.solve(matrix, unit);
+      for (var i = 0; i < places.length; i++) {
+        covariance[places[i]][places[column]] = solved ? unit[i] : Double.NaN;
+      }
+    }
+    return covariance;
+  }
+
+  /**
+   * Derivatives of one season's means by its own parameters, each over the standard deviation of
+   * the count: rows of visits, columns as in {@link CatchModel#columnsOf}.
+   */
+  double[][] standardSlopes(int season) {
+    model.means(season, parameters, mean[season], slopes[season]);
+    var data = model.seasons.get(season);
+    var standard = new double[data.visits()][];
+    for (var v = 0; v < standard.length; v++) {
+      var m = mean[season][v];
+      var sd = FastMath.sqrt(NegativeBinomial.variance(m, size * data.nightsOpen[v]));
+      standard[v] = Arrays.stream(slopes[season][v]).map(slope -> slope / sd).toArray();
+    }
+    return standard;
   }
 
   /** Runs the fit from a start; the size stays fixed unless {@code fitSize}. */
@@ -133,42 +181,15 @@ final class CatchFit {
     return mean[season].clone();
   }
 
-  /**
-   * The part of the likelihood that depends on the size alone is kept, for the means change often.
-   */
-  private void setSize(double sizePerNight) {
-    size = sizePerNight;
-    for (var s = 0; s < logWays.length; s++) {
-      var data = model.seasons.get(s);
-      for (var v = 0; v < data.visits(); v++) {
-        logWays[s][v] = NegativeBinomial.logWays(data.count[v], sizePerNight * data.nightsOpen[v]);
-      }
+  private void fillMeans(double[] at) {
+    for (var s = 0; s < mean.length; s++) {
+      model.means(s, at, mean[s], null);
     }
   }
 
   private double evaluate(double[] at) {
-    var sum = prior.logDensity(at);
-    for (var s = 0; s < mean.length; s++) {
-      model.means(s, at, mean[s], null);
-      sum += logLikelihood(s);
-    }
-    return sum;
-  }
-
-  private double logLikelihood(int season) {
-    var data = model.seasons.get(season);
-    var sum = 0.0;
-    for (var v = 0; v < data.visits(); v++) {
-      var visitSize = size * data.nightsOpen[v];
-      var m = mean[season][v];
-      sum +=
-          data.full[v]
-              ? FastMath.log(
-                  FastMath.max(
-                      1e-300, NegativeBinomial.chanceOfAtLeast(data.count[v], m, visitSize)))
-              : logWays[season][v] + NegativeBinomial.logOdds(data.count[v], m, visitSize);
-    }
-    return sum;
+    fillMeans(at);
+    return prior.logDensity(at) + sizes.logLikelihood(mean);
   }
 
   private void scoringSteps() {
@@ -197,10 +218,14 @@ final class CatchFit {
   }
 
   private void scoreAndInformation(double[] score, double[][] information) {
+    var local = new double[model.columns()][model.columns()];
     for (var s = 0; s < mean.length; s++) {
       model.means(s, parameters, mean[s], slopes[s]);
       var data = model.seasons.get(s);
-      var columns = columnsOf(s);
+      var columns = model.columnsOf(s);
+      for (var row : local) {
+        Arrays.fill(row, 0);
+      }
       for (var v = 0; v < data.visits(); v++) {
         var m = mean[s][v];
         var visitSize = size * data.nightsOpen[v];
@@ -209,28 +234,22 @@ final class CatchFit {
             data.full[v]
                 ? NegativeBinomial.meanOfAtLeast(data.count[v], m, visitSize)
                 : data.count[v];
-        for (var i : columns) {
-          var weighted = weight * slopes[s][v][i];
-          score[i] += weighted * (count - m);
-          for (var j : columns) {
-            information[i][j] += weighted * slopes[s][v][j];
+        var slope = slopes[s][v];
+        for (var i = 0; i < columns.length; i++) {
+          var weighted = weight * slope[i];
+          score[columns[i]] += weighted * (count - m);
+          for (var j = 0; j <= i; j++) {
+            local[i][j] += weighted * slope[j];
           }
+        }
+      }
+      for (var i = 0; i < columns.length; i++) {
+        for (var j = 0; j < columns.length; j++) {
+          information[columns[i]][columns[j]] += local[Math.max(i, j)][Math.min(i, j)];
         }
       }
     }
     prior.addTo(parameters, score, information);
-  }
-
-  private int[] columnsOf(int season) {
-    var columns = new int[4 + model.generations];
-    columns[0] = season;
-    columns[1] = model.intervalIndex();
-    columns[2] = model.firstScaleIndex();
-    columns[3] = model.addedScaleIndex();
-    for (var g = 0; g < model.generations; g++) {
-      columns[4 + g] = model.catchIndex(season, g);
-    }
-    return columns;
   }
 
   /** The free parameters, without an interval that is held at the edge of its range. */
@@ -243,74 +262,47 @@ final class CatchFit {
     return moving;
   }
 
-  private static int count(boolean[] moving) {
-    var count = 0;
-    for (var each : moving) {
-      count += each ? 1 : 0;
-    }
-    return count;
-  }
-
+  /** A damped step, or null when the damped information is not positive definite. */
   private double[] step(double[] score, double[][] information, double damping) {
     var moving = moving(score);
-    var count = count(moving);
-    var matrix = new Array2DRowRealMatrix(count, count);
-    var right = new ArrayRealVector(count);
-    for (int i = 0, row = 0; i < moving.length; i++) {
+    var places = new int[moving.length];
+    var count = 0;
+    for (var i = 0; i < moving.length; i++) {
       if (moving[i]) {
-        for (int j = 0, column = 0; j < moving.length; j++) {
-          if (moving[j]) {
-            matrix.setEntry(
-                row,
-                column++,
-                information[i][j] * (i == j ? 1 + damping : 1) + (i == j ? 1e-12 : 0));
-          }
-        }
-        right.setEntry(row++, score[i]);
+        places[count++] = i;
       }
     }
-    try {
-      var move = new CholeskyDecomposition(matrix, 1e-8, 1e-300).getSolver().solve(right);
-      var next = parameters.clone();
-      for (int i = 0, row = 0; i < moving.length; i++) {
-        if (moving[i]) {
-          next[i] += move.getEntry(row++);
-        }
+    var matrix = new double[count][count];
+    var move = new double[count];
+    for (var i = 0; i < count; i++) {
+      for (var j = 0; j <= i; j++) {
+        matrix[i][j] = information[places[i]][places[j]];
       }
-      var k = model.intervalIndex();
-      next[k] = free[k] ? Math.min(highInterval, Math.max(lowInterval, next[k])) : next[k];
-      return next;
-    } catch (MathIllegalArgumentException notPositiveDefinite) {
+      matrix[i][i] = matrix[i][i] * (1 + damping) + 1e-12;
+      move[i] = score[places[i]];
+    }
+    if (!Cholesky.solve(matrix, move)) {
       return null; // more damping makes it so
     }
+    var next = parameters.clone();
+    for (var i = 0; i < count; i++) {
+      next[places[i]] += move[i];
+    }
+    var k = model.intervalIndex();
+    next[k] = free[k] ? Math.min(highInterval, Math.max(lowInterval, next[k])) : next[k];
+    return next;
   }
 
   private void fitSize() {
-    for (var s = 0; s < mean.length; s++) {
-      model.means(s, parameters, mean[s], null);
-    }
+    fillMeans(parameters);
     var before = size;
-    UnivariateFunction profile =
-        logSize -> {
-          setSize(FastMath.exp(logSize));
-          var sum = 0.0;
-          for (var s = 0; s < mean.length; s++) {
-            sum += logLikelihood(s);
-          }
-          return sum;
-        };
-    var best =
-        new BrentOptimizer(1e-4, 1e-4)
-            .optimize(
-                new MaxEval(200),
-                new UnivariateObjectiveFunction(profile),
-                GoalType.MAXIMIZE,
-                new SearchInterval(
-                    FastMath.log(SMALLEST_SIZE),
-                    FastMath.log(2 * POISSON_SIZE),
-                    FastMath.log(Math.min(POISSON_SIZE, Math.max(2 * SMALLEST_SIZE, before)))));
-    var value = best.getValue() + prior.logDensity(parameters);
-    setSize(value > objective ? FastMath.exp(best.getPoint()) : before);
-    objective = Math.max(value, objective);
+    var best = sizes.best(mean, size);
+    var value = sizes.logLikelihood(mean) + prior.logDensity(parameters);
+    if (value > objective) {
+      size = best;
+      objective = value;
+    } else {
+      sizes.set(before);
+    }
   }
 }

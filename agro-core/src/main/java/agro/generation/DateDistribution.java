@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A date that is not known for certain, the chance that it does not come this season included.
@@ -68,6 +69,21 @@ public final class DateDistribution {
           "a probability lies between 0 and 1, but got " + probability);
     }
     return days[Math.min(days.length - 1, (int) (probability * days.length))];
+  }
+
+  /**
+   * Days from a day to the date by which a share of the outcomes has come.
+   *
+   * @param day for example the day of issue
+   * @param probability above 0 and below 1
+   * @return whole days, negative when the date lies before; empty when so many outcomes do not come
+   *     this season
+   */
+  public OptionalInt daysFrom(LocalDate day, double probability) {
+    var date = quantile(probability);
+    return date.isPresent()
+        ? OptionalInt.of(Math.toIntExact(ChronoUnit.DAYS.between(day, date.get())))
+        : OptionalInt.empty();
   }
 
   /**

@@ -8,6 +8,7 @@ import agro.working.ResultTable;
 import agro.working.ResultTable.Column;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A fit of flight timing as a person reads it. */
 final class FitPages {
@@ -29,6 +30,11 @@ final class FitPages {
                         + degreeDays(pooled.low())
                         + " to "
                         + degreeDays(pooled.high())
+                        + (pooled.widenedBy() > 1
+                            ? ", widened by "
+                                + Numbers.fixed(pooled.widenedBy(), 2)
+                                + " because counts of running visits stray together"
+                            : "")
                         + "; too narrow for a new season"
                         + (pooled.atBoundary() ? "; at the edge of the search range" : "")));
     page.fact("Sought", searched(fit))
@@ -40,10 +46,62 @@ final class FitPages {
                 : "negative binomial, size "
                     + Numbers.fixed(fit.sizePerNight(), 2)
                     + " per open trap-night");
+    if (Double.isFinite(fit.residualCorrelation())) {
+      page.fact("Running residuals", correlationWords(fit));
+    }
+    if (!fit.conditions().equals(CatchConditions.NONE)) {
+      page.fact("Conditions of the catch", conditionWords(fit));
+    }
+    if (fit.timing().mostArrivals() > 1) {
+      page.fact("Arrivals of the first flight", arrivalWords(fit));
+    }
+    fit.sensitivity().ifPresent(each -> page.fact("Threshold", each.words()));
     if (!fit.seasons().isEmpty()) {
       page.table(seasons(fit)).table(modes(fit));
     }
+    fit.sensitivity().ifPresent(each -> page.table(each.table()));
     return page.part(Presentation.of(fit.report())).sources(fit.timing().range().sources()).build();
+  }
+
+  private static String correlationWords(FlightTimingFit fit) {
+    return "correlation "
+        + Numbers.fixed(fit.residualCorrelation(), 2)
+        + (fit.residualCorrelation() > PooledInterval.CORRELATED
+            ? ", above 0.3: running visits stray together"
+            : ", not above 0.3");
+  }
+
+  private static String conditionWords(FlightTimingFit fit) {
+    var words = fit.conditions().words();
+    return fit.conditions().life().isPresent()
+        ? words
+            + ". The fitted curve is the emergence; the middle of each flight comes later by about"
+            + " the mean life"
+        : words;
+  }
+
+  private static String arrivalWords(FlightTimingFit fit) {
+    var arrivals = fit.modes().isEmpty() ? 1 : fit.modes().get(0).arrivals();
+    if (arrivals == 1) {
+      return "one; a second does not lower the information criterion";
+    }
+    return arrivals
+        + ": "
+        + fit.seasons().stream().map(FitPages::arrivals).collect(Collectors.joining("; "));
+  }
+
+  private static String arrivals(SeasonTiming season) {
+    return season.label()
+        + ", "
+        + season.arrivals().stream()
+            .map(
+                each ->
+                    Numbers.fixed(100 * each.share(), 0)
+                        + " %"
+                        + (each.delayDegreeDaysC() > 0
+                            ? " after " + Numbers.fixed(each.delayDegreeDaysC(), 0) + " °C·d"
+                            : ""))
+            .collect(Collectors.joining(" and "));
   }
 
   /** The interval in words, with the uncertainty that belongs to a new season. */
@@ -105,9 +163,9 @@ final class FitPages {
     var rows = new ArrayList<List<Cell>>();
     for (var season : fit.seasons()) {
       var row = new ArrayList<Cell>();
-      row.add(Cell.text(Integer.toString(season.year())));
+      row.add(Cell.text(season.label()));
       row.add(Cell.number(season.start().degreeDaysC(), 0));
-      row.add(Cell.text(season.startDay().map(DayWords::day).orElse("not reached")));
+      row.add(Cell.text(startDay(season)));
       row.add(Cell.text(season.biofix().map(FitPages::biofix).orElse("rule not fulfilled")));
       row.add(
           season
@@ -126,6 +184,11 @@ final class FitPages {
             "Biofix: "
                 + fit.timing().biofixRule().words()
                 + ", between two visits; the biofix day counts from its start.");
+  }
+
+  private static String startDay(SeasonTiming season) {
+    return season.startDay().map(DayWords::day).orElse("not reached")
+        + (season.beganBeforeTraps() ? ", began before the traps" : "");
   }
 
   private static String biofix(Biofix biofix) {

@@ -10,9 +10,27 @@ import java.util.Optional;
  * @param interval interval from flight to flight; nothing when there is one flight only
  * @param logLikelihood logarithm of the likelihood at the maximum
  * @param bic Bayesian information criterion, smaller is better
+ * @param arrivals number of arrivals that make the first flight, 1 or more
  */
 public record FlightMode(
-    int generations, Optional<ThermalTime> interval, double logLikelihood, double bic) {
+    int generations,
+    Optional<ThermalTime> interval,
+    double logLikelihood,
+    double bic,
+    int arrivals) {
+
+  /**
+   * An explanation with one arrival.
+   *
+   * @param generations number of flights in a season
+   * @param interval interval from flight to flight; nothing when there is one flight only
+   * @param logLikelihood logarithm of the likelihood at the maximum
+   * @param bic Bayesian information criterion
+   */
+  public FlightMode(
+      int generations, Optional<ThermalTime> interval, double logLikelihood, double bic) {
+    this(generations, interval, logLikelihood, bic, 1);
+  }
 
   /** A rival closer than this in the information criterion leaves the answer open. */
   public static final double RIVAL_BIC = 10;

@@ -20,6 +20,11 @@ final class FlightSearch {
   private static final double START_SIZE = 0.7;
   private static final double VISIBLE_SHARE = 0.01;
   private static final double SHOWN_SHARE = 0.05;
+  private static final double NEAR_BIC = 5 * FlightMode.RIVAL_BIC;
+  private static final double[] DELAYS_IN_INTERVALS = {0.2, 0.35, 0.5};
+
+  /** Two arrivals that looked like one flight are narrower than it, by a factor of e^0.3. */
+  private static final double NARROWER = 0.3;
 
   private final List<CatchData> seasons;
   private final FlightTiming timing;
@@ -57,9 +62,57 @@ final class FlightSearch {
         break; // a flight that no trap could see adds nothing, nor does one after it
       }
     }
-    progress.step("search of the interval", most, most);
     found.sort(Comparator.comparingDouble(each -> each.mode().bic()));
+    if (timing.mostArrivals() > 1) {
+      found.replaceAll(each -> nearTheBest(each, found) ? withArrivals(each) : each);
+      found.sort(Comparator.comparingDouble(each -> each.mode().bic()));
+    }
+    progress.step("search of the interval", most, most);
     return found;
+  }
+
+  private static boolean nearTheBest(Found each, List<Found> found) {
+    return each.mode().bic() - found.get(0).mode().bic() < NEAR_BIC;
+  }
+
+  /** The same explanation with more arrivals, as long as each lowers the criterion. */
+  private Found withArrivals(Found plain) {
+    var best = plain;
+    for (var arrivals = 2; arrivals <= timing.mostArrivals(); arrivals++) {
+      var more = fitArrivals(best.fit(), arrivals, DELAYS_IN_INTERVALS[0]);
+      for (var i = 1; i < DELAYS_IN_INTERVALS.length; i++) {
+        var candidate = fitArrivals(best.fit(), arrivals, DELAYS_IN_INTERVALS[i]);
+        more = candidate.mode().bic() < more.mode().bic() ? candidate : more;
+      }
+      if (more.mode().bic() >= best.mode().bic()) {
+        break;
+      }
+      best = more;
+    }
+    return best;
+  }
+
+  private Found fitArrivals(CatchFit plain, int arrivals, double delayInIntervals) {
+    var fewer = plain.model();
+    var model = new CatchModel(seasons, fewer.generations, arrivals, timing.curve());
+    var start = new double[model.parameters()];
+    System.arraycopy(plain.parameters, 0, start, 0, fewer.catchIndex(seasons.size(), 0));
+    var free = new boolean[start.length];
+    Arrays.fill(free, true);
+    for (var p = 0; p <= model.addedScaleIndex(); p++) {
+      free[p] = plain.isFree(p);
+    }
+    var delay = delayInIntervals * timing.range().expected().degreeDaysC();
+    for (var s = 0; s < seasons.size(); s++) {
+      start[s] -= free[s] ? 0.5 * delay : 0;
+      for (var a = 1; a < fewer.arrivals; a++) {
+        start[model.delayIndex(s, a)] = plain.parameters[fewer.delayIndex(s, a)];
+        start[model.shareIndex(s, a)] = plain.parameters[fewer.shareIndex(s, a)];
+      }
+      start[model.delayIndex(s, arrivals - 1)] = FastMath.log(delay);
+    }
+    start[model.firstScaleIndex()] -= NARROWER;
+    return fitted(model, free, start, plain.size);
   }
 
   private List<FlightStarts.Start> starts(int generations) {
@@ -111,21 +164,26 @@ final class FlightSearch {
         free[s] = false;
       }
     }
+    return fitted(model, free, prior.start(medians, from.interval), START_SIZE);
+  }
+
+  private Found fitted(CatchModel model, boolean[] free, double[] start, double size) {
     var fit =
         new CatchFit(
                 model,
-                prior,
+                new WeakPrior(model, timing.range().expected().degreeDaysC()),
                 free,
                 timing.range().low().degreeDaysC(),
                 timing.range().high().degreeDaysC())
-            .maximise(prior.start(medians, from.interval), START_SIZE, true);
+            .maximise(start, size, true);
     var k = new ThermalTime(fit.parameters[model.intervalIndex()]);
     return new Found(
         new FlightMode(
-            generations,
-            generations > 1 ? Optional.of(k) : Optional.empty(),
+            model.generations,
+            model.generations > 1 ? Optional.of(k) : Optional.empty(),
             fit.logLikelihood,
-            bic(fit, free)),
+            bic(fit, free),
+            model.arrivals),
         fit);
   }
 
@@ -140,6 +198,7 @@ final class FlightSearch {
       for (var g = 0; g < model.generations; g++) {
         count += model.visibleShare(s, g, fit.parameters) > VISIBLE_SHARE ? 1 : 0;
       }
+      count += 2 * (model.arrivals - 1);
     }
     return -2 * fit.logLikelihood + count * FastMath.log(model.visits());
   }

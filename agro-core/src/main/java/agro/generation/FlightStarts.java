@@ -17,6 +17,7 @@ final class FlightStarts {
   private static final double SEASON_REACH_IN_INTERVALS = 0.35;
   private static final double TRIAL_SIZE_PER_NIGHT = 0.7;
   private static final int CATCH_ROUNDS = 6;
+  private static final double LEAST_EXPOSURE = 0.02;
 
   private final List<CatchData> seasons;
   private final int generations;
@@ -111,53 +112,50 @@ final class FlightStarts {
    * constant.
    */
   private double quickLogLikelihood(CatchData season, double median, double interval) {
-    var visits = season.visits();
-    var share = new double[generations][visits];
+    var share = new double[generations][];
     var exposure = new double[generations];
     for (var g = 0; g < generations; g++) {
       var scale = WeakPrior.FIRST_SCALE_IN_INTERVALS * interval * FastMath.sqrt(1.0 + g);
-      var centre = median + g * interval;
-      for (var v = 0; v < visits; v++) {
-        share[g][v] =
-            season.trapsOpen[v]
-                * (curve.cumulative((season.toDegreeDaysC[v] - centre) / scale)
-                    - curve.cumulative((season.fromDegreeDaysC[v] - centre) / scale));
-        exposure[g] += share[g][v];
+      share[g] = season.shares(curve, median + g * interval, scale);
+      for (var each : share[g]) {
+        exposure[g] += each;
       }
     }
     var sizes = new double[generations];
     Arrays.fill(sizes, (season.totalCatch() + 1.0) / generations);
-    var mean = new double[visits];
-    for (var round = 0; round <= CATCH_ROUNDS; round++) {
-      for (var v = 0; v < visits; v++) {
-        mean[v] = CatchModel.STRAYS_PER_NIGHT * season.nightsOpen[v];
-        for (var g = 0; g < generations; g++) {
-          mean[v] += sizes[g] * share[g][v];
-        }
-      }
-      if (round < CATCH_ROUNDS) {
-        updateSizes(season, share, exposure, mean, sizes);
-      }
+    for (var round = 0; round < CATCH_ROUNDS; round++) {
+      updateSizes(season, share, exposure, sizes);
     }
     var sum = 0.0;
-    for (var v = 0; v < visits; v++) {
+    for (var v = 0; v < season.visits(); v++) {
       sum +=
           NegativeBinomial.logOdds(
-              season.count[v], mean[v], TRIAL_SIZE_PER_NIGHT * season.nightsOpen[v]);
+              season.count[v],
+              mean(season, v, share, sizes),
+              TRIAL_SIZE_PER_NIGHT * season.nightsOpen[v]);
     }
     return sum;
   }
 
-  private void updateSizes(
-      CatchData season, double[][] share, double[] exposure, double[] mean, double[] sizes) {
+  private double mean(CatchData season, int visit, double[][] share, double[] sizes) {
+    var mean = CatchModel.STRAYS_PER_NIGHT * season.nightsOpen[visit];
     for (var g = 0; g < generations; g++) {
-      if (exposure[g] > 0.02) {
-        var ratio = 0.0;
-        for (var v = 0; v < mean.length; v++) {
-          ratio += share[g][v] * season.count[v] / mean[v];
-        }
-        sizes[g] *= ratio / exposure[g];
+      mean += sizes[g] * share[g][visit];
+    }
+    return mean;
+  }
+
+  /** Visits without a catch add nothing to the update. */
+  private void updateSizes(CatchData season, double[][] share, double[] exposure, double[] sizes) {
+    var ratio = new double[generations];
+    for (var v : season.withCatch) {
+      var perAdult = season.count[v] / mean(season, v, share, sizes);
+      for (var g = 0; g < generations; g++) {
+        ratio[g] += share[g][v] * perAdult;
       }
+    }
+    for (var g = 0; g < generations; g++) {
+      sizes[g] *= exposure[g] > LEAST_EXPOSURE ? ratio[g] / exposure[g] : 1;
     }
   }
 }

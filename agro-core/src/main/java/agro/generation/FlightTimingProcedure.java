@@ -7,10 +7,7 @@ import agro.report.ReadReport;
 import agro.report.ReadReport.Deed;
 import agro.report.SourceLocation;
 import agro.units.Numbers;
-import agro.units.ThermalTime;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,52 +15,74 @@ import java.util.Optional;
 /** The steps of {@link FlightTiming#fit}: usable counts, search, verdict, season by season. */
 final class FlightTimingProcedure {
 
-  private static final double RESIDUAL_WARNING = 0.3;
-  private static final double ABSURD_RESIDUAL = 6;
+  private static final String OTHER_THRESHOLDS = "other thresholds";
 
   private final FlightTiming timing;
   private final List<ObservedSeason> observed = new ArrayList<>();
   private final List<CatchData> data = new ArrayList<>();
   private final ReadReport.Collector report = new ReadReport.Collector("fit of flight timing");
   private final Progress progress;
+  private final Optional<LureEstimate> lure;
+  private final CatchConditions conditions;
 
   FlightTimingProcedure(FlightTiming timing, List<ObservedSeason> seasons, Progress progress) {
     this.timing = timing;
     this.progress = progress;
-    var years = new HashSet<Integer>();
+    var names = new HashSet<String>();
     for (var season : seasons) {
-      requireFittingSeason(season, seasons.get(0), years.add(season.year()));
-      var usable = season.usable(report);
+      requireFittingSeason(season, seasons.get(0), names.add(season.label()));
+    }
+    lure =
+        timing.conditions().estimatesLure()
+            ? new LureSearch(timing, seasons, progress).run()
+            : Optional.empty();
+    conditions = conditions(timing, lure);
+    for (var season : seasons) {
+      var usable = season.usable(conditions, report);
       if (usable.totalCatch() > 0) {
         observed.add(season);
         data.add(usable);
       } else {
-        report.add(
-            Deed.DROPPED,
-            SourceLocation.NONE,
-            "season "
-                + season.year()
-                + ": no animal was caught, so it tells nothing of the timing");
+        note(Deed.DROPPED, nothingFrom(season));
       }
     }
   }
 
+  /** Without any catch the half-life of a lure stays unknown, and matters to nothing. */
+  private static CatchConditions conditions(FlightTiming timing, Optional<LureEstimate> lure) {
+    if (!timing.conditions().estimatesLure()) {
+      return timing.conditions();
+    }
+    var days = lure.map(LureEstimate::halfLifeDays).orElse(LureFade.LONGEST_DAYS);
+    return timing.conditions().with(LureFade.halfLife(days));
+  }
+
+  private static String nothingFrom(ObservedSeason season) {
+    return "season "
+        + season.label()
+        + (season.traps().visits().isEmpty()
+            ? ": no visit is given, so it tells nothing of the timing"
+            : ": no animal was caught, so it tells nothing of the timing");
+  }
+
   private static void requireFittingSeason(
-      ObservedSeason season, ObservedSeason first, boolean newYear) {
-    if (!newYear) {
-      throw InputProblem.of("season " + season.year() + " is given twice")
+      ObservedSeason season, ObservedSeason first, boolean newSeason) {
+    if (!newSeason) {
+      throw InputProblem.of("season " + season.label() + " is given twice")
           .expected("each season once")
           .because("the season is the unit of replication, and a repeated one would count double")
-          .mend("put all traps of a season into one list of visits");
+          .mend(
+              "put all traps of a season into one list of visits, or name the sites with"
+                  + " at(name)");
     }
     if (!season.scale().model().equals(first.scale().model())) {
       throw InputProblem.of(
               "season "
-                  + season.year()
+                  + season.label()
                   + " counts degree-days by "
                   + season.scale().model()
                   + ", season "
-                  + first.year()
+                  + first.label()
                   + " by "
                   + first.scale().model())
           .expected("one method and one pair of thresholds for all seasons")
@@ -72,39 +91,177 @@ final class FlightTimingProcedure {
     }
   }
 
+  /** What the search found, for the fit and for whatever refits it. */
+  record Core(
+      List<FlightSearch.Found> found,
+      SeasonwiseIntervals seasonwise,
+      List<Optional<Double>> intervals,
+      IntervalVerdict verdict) {
+
+    CatchFit best() {
+      return found.get(0).fit();
+    }
+  }
+
   FlightTimingFit run() {
     noteStartsWithoutSeason();
-    if (data.isEmpty()) {
-      return nothingCaught();
-    }
+    return data.isEmpty() ? nothingCaught() : fit(core());
+  }
+
+  boolean nothing() {
+    return data.isEmpty();
+  }
+
+  Core core() {
     var found = new FlightSearch(data, timing, givenMedians()).run(progress);
-    var modes = found.stream().map(FlightSearch.Found::mode).toList();
-    var best = found.get(0).fit();
-    var seasonwise = new SeasonwiseIntervals(best, timing.range());
+    var seasonwise = new SeasonwiseIntervals(found.get(0).fit(), timing.range());
     var intervals = seasonwise.run(progress);
-    var verdict = verdict(found, intervals);
-    var seasons = seasonTimings(best, seasonwise, intervals);
-    noteDoubts(best, seasons);
-    noteResiduals(seasons);
-    noteOneFlight(best);
+    return new Core(found, seasonwise, intervals, verdict(found, intervals));
+  }
+
+  /** The interval and nothing else; nothing when the counts do not tell it. */
+  Optional<IntervalEstimate> intervalAlone() {
+    if (data.isEmpty()) {
+      return Optional.empty();
+    }
+    var core = core();
+    return core.verdict().usable()
+        ? Optional.of(new IntervalEstimate(SeasonwiseIntervals.byYear(data, core.intervals())))
+        : Optional.empty();
+  }
+
+  FlightTimingFit fit(Core core) {
+    var best = core.best();
+    var details = new FitDetails(timing, observed, best);
+    var seasons = details.seasons(core.seasonwise(), core.intervals());
+    new FitNotes(report).add(best, seasons, data, lure);
+    conditions
+        .life()
+        .ifPresent(
+            life ->
+                note(
+                    Deed.NOTED,
+                    "with an adult life in the fit, start, spread and dates are those of the"
+                        + " emergence; flights come later by about the mean life of "
+                        + Numbers.plain(life.meanDays())
+                        + " days"));
+    var usable = core.verdict().usable();
+    var byYear = SeasonwiseIntervals.byYear(data, core.intervals());
+    noteSitesOfOneYear(byYear.size(), core.intervals());
+    var correlation = FitDetails.meanCorrelation(seasons);
     return new FlightTimingFit(
         timing,
         Optional.of(model()),
-        verdict,
-        modes.get(0).generations(),
-        verdict.usable()
+        core.verdict(),
+        core.found().get(0).mode().generations(),
+        usable ? Optional.of(new IntervalEstimate(byYear)) : Optional.empty(),
+        usable
             ? Optional.of(
-                new IntervalEstimate(intervals.stream().flatMap(Optional::stream).toList()))
+                new ProfileInterval(best, progress)
+                    .run(timing)
+                    .widened(correlation, timing.range()))
             : Optional.empty(),
-        verdict.usable()
-            ? Optional.of(new ProfileInterval(best, progress).run(timing))
-            : Optional.empty(),
-        best.model().shape(best.parameters),
+        details.shape(),
         best.size,
         seasons,
-        modes,
-        visitFits(best),
+        core.found().stream().map(FlightSearch.Found::mode).toList(),
+        details.visits(),
+        conditions,
+        lure,
+        usable && hasTemperatures() ? sensitivity(best) : Optional.empty(),
         report.report());
+  }
+
+  private void noteSitesOfOneYear(int years, List<Optional<Double>> intervals) {
+    var siteSeasons = intervals.stream().filter(Optional::isPresent).count();
+    if (siteSeasons > years) {
+      note(
+          Deed.NOTED,
+          siteSeasons
+              + " seasons of several sites are "
+              + years
+              + (years == 1 ? " year" : " years")
+              + ": sites of one year share its weather, so their intervals are averaged and each"
+              + " year counts once");
+    }
+  }
+
+  private boolean hasTemperatures() {
+    return observed.stream().allMatch(season -> season.temperatures().isPresent());
+  }
+
+  private Optional<OtherThresholds> sensitivity(CatchFit best) {
+    var here = new ThresholdScan(timing, conditions, observed, best, 1);
+    var outcomes = new ArrayList<ThresholdOutcome>();
+    var used = 0;
+    for (var i = 0; i < OtherThresholds.STEPS_C.size(); i++) {
+      var step = OtherThresholds.STEPS_C.get(i);
+      progress.step(OTHER_THRESHOLDS, i, OtherThresholds.STEPS_C.size());
+      var lower = here.lowerC + step;
+      if (step == 0) {
+        used = outcomes.size();
+        outcomes.add(here.outcome());
+      } else if (here.allows(lower)) {
+        outcomes.add(here.at(lower).outcome());
+      }
+    }
+    progress.step(OTHER_THRESHOLDS, 1, 1);
+    return Optional.of(new OtherThresholds(outcomes, used));
+  }
+
+  /** The profile over thresholds, each fit started from that of its neighbour. */
+  ThresholdProfile profileThresholds(double reachC, double stepC) {
+    requireSteps(reachC, stepC);
+    if (!hasTemperatures()) {
+      throw InputProblem.of("seasons without their temperatures for an estimate of the threshold")
+          .expected("seasons built with their temperatures")
+          .because("degree-days above another threshold need the temperatures of each day")
+          .mend("build the seasons with ObservedSeason.of(traps, model, temperatures)");
+    }
+    var core = data.isEmpty() ? null : core();
+    if (core == null || !core.verdict().usable()) {
+      throw noInterval(core, "an estimate of the threshold");
+    }
+    var here = new ThresholdScan(timing, conditions, observed, core.best(), 1);
+    var scans = new ArrayList<ThresholdScan>(List.of(here));
+    var steps = (int) Math.floor(reachC / stepC + 1e-9);
+    for (var side : new int[] {-1, 1}) {
+      var last = here;
+      for (var i = 1; i <= steps && here.allows(here.lowerC + side * i * stepC); i++) {
+        progress.step(OTHER_THRESHOLDS, scans.size() - 1L, 2L * steps);
+        last = last.at(here.lowerC + side * i * stepC);
+        scans.add(side < 0 ? 0 : scans.size(), last);
+      }
+    }
+    progress.step(OTHER_THRESHOLDS, 2L * steps, 2L * steps);
+    var best = scans.stream().mapToDouble(scan -> scan.fit.objective).max().orElseThrow();
+    return ThresholdProfile.of(
+        scans.stream()
+            .map(
+                scan ->
+                    new ThresholdPoint(
+                        scan.outcome(),
+                        best - scan.fit.objective,
+                        scan.fit.intervalStandardError()))
+            .toList());
+  }
+
+  private static void requireSteps(double reachC, double stepC) {
+    if (!(stepC >= 0.05 && reachC >= 2 * stepC && reachC <= 20)) {
+      throw InputProblem.of("thresholds up to " + reachC + " °C away in steps of " + stepC + " °C")
+          .expected("steps of 0.05 °C or more, at least two to each side, and 20 °C at most")
+          .because("the region of threshold and interval is read from these steps")
+          .mend("take 5 °C in steps of 0.5 °C");
+    }
+  }
+
+  static InputProblem noInterval(Core core, String what) {
+    return InputProblem.of(
+            "the interval between flights is "
+                + (core == null ? "unknown: no season with a catch" : core.verdict().words()))
+        .expected("counts from which the interval follows, for " + what)
+        .because("refits of an interval that the counts do not tell would only repeat the range")
+        .mend("add seasons whose flights stand apart, or look at the page of the plain fit first");
   }
 
   private void noteStartsWithoutSeason() {
@@ -114,9 +271,8 @@ final class FlightTimingProcedure {
         .sorted()
         .forEach(
             year ->
-                report.add(
+                note(
                     Deed.NOTED,
-                    SourceLocation.NONE,
                     "the biofix given for season "
                         + year
                         + " holds for a forecast of that season only, for it is not among those"
@@ -129,9 +285,8 @@ final class FlightTimingProcedure {
 
   private FlightTimingFit nothingCaught() {
     var scale = WeakPrior.FIRST_SCALE_IN_INTERVALS * timing.range().expected().degreeDaysC();
-    report.add(
+    note(
         Deed.ASSUMED,
-        SourceLocation.NONE,
         "no season with a catch: flights are given a scale of 0.12 published intervals");
     return new FlightTimingFit(
         timing,
@@ -165,7 +320,7 @@ final class FlightTimingProcedure {
               "the biofix "
                   + given.biofix()
                   + " of season "
-                  + season.year()
+                  + season.label()
                   + " lies outside its temperatures")
           .expected("a day from " + scale.firstDay() + " to " + scale.lastDay())
           .because("degree-days up to the biofix cannot be added up without temperatures")
@@ -185,11 +340,12 @@ final class FlightTimingProcedure {
     }
     if (best.fit().model().everySecondFlightIsEmpty(best.fit().parameters)) {
       note(
+          Deed.NOTED,
           "every second flight is all but empty in every season: the interval is probably twice as"
               + " long, and the range in which it was sought too low");
       return IntervalVerdict.AMBIGUOUS;
     }
-    var usable = intervals.stream().filter(Optional::isPresent).count();
+    var usable = SeasonwiseIntervals.byYear(data, intervals).size();
     if (usable == 0) {
       return IntervalVerdict.NOT_IDENTIFIED;
     }
@@ -207,140 +363,7 @@ final class FlightTimingProcedure {
         .anyMatch(mode -> mode.contradicts(best) && mode.bic() - best.bic() < FlightMode.RIVAL_BIC);
   }
 
-  private void note(String text) {
-    report.add(Deed.NOTED, SourceLocation.NONE, text);
-  }
-
-  /** What a reader should know before believing the fit. */
-  private void noteDoubts(CatchFit best, List<SeasonTiming> seasons) {
-    if (!best.converged) {
-      note("the fit had not come to rest when it was stopped: read its figures with care");
-    }
-    for (var season : seasons) {
-      if (season.start().degreeDaysC() < 0) {
-        note(
-            "season "
-                + season.year()
-                + ": the middle of the first flight lies before the first day of the season. Are"
-                + " the temperatures in the stated unit, and does the season start early enough?");
-      }
-    }
-    for (var s = 0; s < data.size(); s++) {
-      var residuals = best.residuals(s);
-      for (var v = 0; v < residuals.length; v++) {
-        if (residuals[v] > ABSURD_RESIDUAL) {
-          var visit = data.get(s).book.get(v);
-          note(
-              "the count of "
-                  + visit.count()
-                  + " at trap "
-                  + visit.trap()
-                  + " on "
-                  + visit.date()
-                  + " is far above what the fit expects: is it right?");
-        }
-      }
-    }
-  }
-
-  private List<SeasonTiming> seasonTimings(
-      CatchFit best, SeasonwiseIntervals seasonwise, List<Optional<Double>> intervals) {
-    var model = best.model();
-    var shape = model.shape(best.parameters);
-    var timings = new ArrayList<SeasonTiming>();
-    for (var s = 0; s < data.size(); s++) {
-      var start = seasonwise.start(s);
-      var season = observed.get(s);
-      var days = season.scale().daysUntil(Math.max(0, start));
-      timings.add(
-          new SeasonTiming(
-              season.year(),
-              new ThermalTime(start),
-              Double.isFinite(days)
-                  ? Optional.of(season.scale().firstDay().plusDays((long) days))
-                  : Optional.empty(),
-              intervals.get(s).map(ThermalTime::new),
-              catchSizes(best, s),
-              BiofixSearch.find(timing.biofixRule(), season, start, shape),
-              data.get(s).visits(),
-              data.get(s).totalCatch(),
-              lagOneCorrelation(data.get(s).trap, best.residuals(s))));
-    }
-    return timings;
-  }
-
-  private static List<Double> catchSizes(CatchFit fit, int season) {
-    var sizes = new ArrayList<Double>();
-    for (var g = 0; g < fit.model().generations; g++) {
-      sizes.add(
-          fit.model().visibleShare(season, g, fit.parameters) > 0.01
-              ? Math.exp(fit.parameters[fit.model().catchIndex(season, g)])
-              : Double.NaN);
-    }
-    return sizes;
-  }
-
-  private List<VisitFit> visitFits(CatchFit fit) {
-    var fits = new ArrayList<VisitFit>();
-    for (var s = 0; s < data.size(); s++) {
-      var season = data.get(s);
-      var means = fit.means(s);
-      var residuals = fit.residuals(s);
-      for (var v = 0; v < season.visits(); v++) {
-        fits.add(
-            new VisitFit(
-                season.year,
-                season.fromDegreeDaysC[v],
-                season.toDegreeDaysC[v],
-                season.nightsOpen[v],
-                season.count[v],
-                season.full[v],
-                means[v],
-                residuals[v]));
-      }
-    }
-    return fits;
-  }
-
-  private void noteResiduals(List<SeasonTiming> seasons) {
-    var mean =
-        seasons.stream()
-            .mapToDouble(SeasonTiming::residualCorrelation)
-            .filter(Double::isFinite)
-            .average()
-            .orElse(0);
-    if (mean > RESIDUAL_WARNING) {
-      report.add(
-          Deed.NOTED,
-          SourceLocation.NONE,
-          "counts of running visits stray together (correlation of residuals "
-              + Numbers.fixed(mean, 2)
-              + "): the profile interval within these seasons is too narrow, and so may be dates");
-    }
-  }
-
-  private void noteOneFlight(CatchFit fit) {
-    if (fit.model().generations == 1) {
-      report.add(
-          Deed.ASSUMED,
-          SourceLocation.NONE,
-          "one flight only: nothing is known of the spread of later ones; each is given an added"
-              + " scale of 0.12 published intervals");
-    }
-  }
-
-  /** Correlation of the residuals of running visits to the same trap. */
-  static double lagOneCorrelation(String[] trap, double[] residuals) {
-    var product = 0.0;
-    var square = 0.0;
-    var mean = Arrays.stream(residuals).average().orElse(0);
-    var before = new HashMap<String, Double>();
-    for (var i = 0; i < residuals.length; i++) {
-      var distance = residuals[i] - mean;
-      square += distance * distance;
-      var last = before.put(trap[i], distance);
-      product += last == null ? 0 : distance * last;
-    }
-    return square == 0 ? Double.NaN : product / square;
+  private void note(Deed deed, String text) {
+    report.add(deed, SourceLocation.NONE, text);
   }
 }

@@ -29,10 +29,11 @@ final class ForecastPages {
               Cell.number(row.generation(), 0),
               Cell.text(shareWords(row)),
               Cell.text(median(row, forecast.season().asOf())),
+              Cell.text(daysUntil(row.dates(), forecast.season().asOf())),
               Cell.text(interval(row.dates().interval(0.5))),
               Cell.text(interval(row.dates().interval(0.8))),
               Cell.text(interval(row.dates().interval(0.9))),
-              Cell.text(chance(row.dates().chanceNotThisSeason()))));
+              Cell.text(row.notThisSeason().words())));
     }
     var season = forecast.season();
     var table =
@@ -42,6 +43,7 @@ final class ForecastPages {
                 Column.of("Flight"),
                 Column.of("Share of the flight"),
                 Column.of("Median date"),
+                Column.of("Days until", "d"),
                 Column.of("5 in 10"),
                 Column.of("8 in 10"),
                 Column.of("9 in 10"),
@@ -54,9 +56,11 @@ final class ForecastPages {
         .withNote(
             "Shares are of the animals. 5, 8 and 9 in 10 are chances: that the date lies between"
                 + " the two days or, where it says so, that it comes from that day on or not at"
-                + " all. Not this season: the warmth does not suffice by "
-                + DayWords.inFull(season.lastDay())
+                + " all. Days until: from the day of issue to the median date and, in brackets, to"
+                + " the ends of 8 in 10. Not this season: "
+                + ends(season)
                 + ".")
+        .withNote(ForecastNotes.resolution(season.members().size()))
         .withNote("The dates say when to look in the field, not that anything needs treating.");
   }
 
@@ -71,8 +75,82 @@ final class ForecastPages {
     return day(median) + (passed ? " (passed)" : "");
   }
 
+  private static String daysUntil(DateDistribution dates, LocalDate asOf) {
+    var median = dates.daysFrom(asOf, 0.5);
+    if (median.isEmpty()) {
+      return NOT_THIS_SEASON;
+    }
+    if (median.getAsInt() < 0) {
+      return "passed";
+    }
+    var early = Math.max(0, dates.daysFrom(asOf, 0.1).orElse(0));
+    var late = dates.daysFrom(asOf, 0.9);
+    var range =
+        late.isPresent()
+            ? early + DayWords.TO.replace(' ', DayWords.NO_BREAK) + late.getAsInt()
+            : early + " or more".replace(' ', DayWords.NO_BREAK);
+    return String.valueOf(median.getAsInt()) + DayWords.NO_BREAK + "(" + range + ")";
+  }
+
+  /** What makes a date fail, as far as it was asked for. */
+  private static String ends(SeasonUnderWay season) {
+    var words = new StringBuilder("the warmth does not suffice by ");
+    words.append(DayWords.inFull(season.lastDay()));
+    var limits = season.limits();
+    limits
+        .dayLength()
+        .ifPresent(
+            cut ->
+                words
+                    .append("; day length: the eggs are laid after days have become shorter than ")
+                    .append(Numbers.plain(cut.criticalHours()))
+                    .append(" h"));
+    limits
+        .cold()
+        .ifPresent(
+            cold ->
+                words
+                    .append("; cold: a day at ")
+                    .append(cold.minimum())
+                    .append(" or below came before, from ")
+                    .append(DayWords.day(cold.from()))
+                    .append(" on"));
+    limits
+        .lastUsefulDay()
+        .ifPresent(
+            day -> words.append("; last useful day: it comes after ").append(DayWords.day(day)));
+    return words.toString();
+  }
+
+  private static String range(FlownShare share) {
+    var low = perCent(share.low());
+    var high = perCent(share.high());
+    return low.equals(high) ? low : low + DayWords.TO + high;
+  }
+
+  static ResultTable flown(GenerationForecast forecast) {
+    var rows = new ArrayList<List<Cell>>();
+    for (var share : forecast.flown()) {
+      rows.add(
+          List.of(
+              Cell.number(share.generation(), 0),
+              Cell.text(perCent(share.median())),
+              Cell.text(range(share))));
+    }
+    var table =
+        ResultTable.of(
+            "Flown already by the beginning of " + DayWords.inFull(forecast.season().asOf()),
+            List.of(Column.of("Flight"), Column.of("Share of the flight"), Column.of("8 in 10")),
+            rows);
+    return rows.isEmpty() ? table.withNote("Nothing to speak of has flown yet.") : table;
+  }
+
   static Presentation page(GenerationForecast forecast) {
-    return Presentation.titled("Forecast").table(table(forecast)).part(details(forecast)).build();
+    return Presentation.titled("Forecast")
+        .table(table(forecast))
+        .table(flown(forecast))
+        .part(details(forecast))
+        .build();
   }
 
   static Presentation details(GenerationForecast forecast) {
@@ -98,6 +176,10 @@ final class ForecastPages {
   private static List<Reference> sources(GenerationForecast forecast) {
     var sources = new ArrayList<>(forecast.fit().timing().range().sources());
     sources.add(forecast.season().model().method().source());
+    var limits = forecast.season().limits();
+    limits.dayLength().ifPresent(cut -> sources.add(cut.source()));
+    limits.dayLength().ifPresent(cut -> sources.add(cut.rule().declination().source()));
+    limits.cold().ifPresent(cold -> sources.add(cold.source()));
     return sources;
   }
 
@@ -133,7 +215,12 @@ final class ForecastPages {
         + DayWords.inFull(season.known().lastDay().plusDays(1))
         + " on "
         + season.members().size()
-        + " past years.";
+        + " past years"
+        + (season.trendOfMembers() == 0
+            ? "."
+            : ", moved along a stated trend of "
+                + Numbers.plain(season.trendOfMembers())
+                + " °C a decade.");
   }
 
   private static ResultTable spreads(GenerationForecast forecast) {
@@ -150,6 +237,7 @@ final class ForecastPages {
                           perCent(spread.weather(), spread),
                           perCent(spread.parameters(), spread),
                           perCent(spread.season(), spread),
+                          perCent(spread.temperatures(), spread),
                           perCent(spread.interaction(), spread))));
     }
     return ResultTable.of(
@@ -161,11 +249,13 @@ final class ForecastPages {
                 Column.of("Weather", "% of variance"),
                 Column.of("Parameters", "% of variance"),
                 Column.of("Season", "% of variance"),
+                Column.of("Known days", "% of variance"),
                 Column.of("Interaction", "% of variance")),
             rows)
         .withNote(
             "Weather: the days ahead. Parameters: what the counts leave open. Season: the pest is"
-                + " not the same every year. A date that may not come has no variance and is left"
+                + " not the same every year. Known days: errors of those that the place did not"
+                + " measure. A date that may not come has no variance and is left"
                 + " out.");
   }
 
@@ -190,11 +280,11 @@ final class ForecastPages {
         .orElseGet(() -> "from " + DayWords.day(interval.from().get()) + ", or not at all");
   }
 
-  /** A chance in whole per cent; certainty is not for a forecast. */
-  private static String chance(double chance) {
-    if (chance < 0.01) {
-      return "below 1 %";
+  /** A share in whole per cent; certainty is not for a forecast. */
+  private static String perCent(double share) {
+    if (share < 0.01) {
+      return "below 1" + DayWords.NO_BREAK + "%";
     }
-    return chance > 0.99 ? "above 99 %" : Numbers.fixed(100 * chance, 0) + " %";
+    return (share > 0.99 ? "above 99" : Numbers.fixed(100 * share, 0)) + DayWords.NO_BREAK + "%";
   }
 }

@@ -7,21 +7,18 @@ import agro.report.ReadReport;
 import agro.report.ReadReport.Deed;
 import agro.report.SourceLocation;
 import agro.units.Numbers;
-import agro.weather.DayOrigin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.hipparchus.util.FastMath;
 
 /** The steps of {@link GenerationForecast#of}. */
 final class ForecastProcedure {
 
   private static final int MOST_GENERATIONS = 8;
   private static final int TIMING_OUTCOMES = 201;
-  private static final int CROSSED_OUTCOMES = 15;
   private static final double LEAST_CHANCE = 0.05;
+  private static final double LEAST_SHARE = 0.005;
   private static final double SPREAD_NEEDS = 0.99;
 
   private final FlightTimingFit fit;
@@ -30,8 +27,11 @@ final class ForecastProcedure {
   private final Progress progress;
   private final ReadReport.Collector report = new ReadReport.Collector("forecast of flights");
   private final WeatherAhead weather;
-  private NewSeasonPrior prior;
-  private SeasonPosterior posterior;
+  private final KnownSpread known;
+  private final List<StageScale> scales = new ArrayList<>();
+  private final List<FlownShare> flown = new ArrayList<>();
+  private FlightOutcomes flights;
+  private ForecastSpread spreads;
   private boolean startSeen;
 
   ForecastProcedure(
@@ -42,6 +42,8 @@ final class ForecastProcedure {
     this.progress = progress;
     requireSameScale();
     weather = new WeatherAhead(season);
+    stages.forEach(stage -> scales.add(StageScale.of(stage, season, weather)));
+    known = new KnownSpread(season);
   }
 
   private void requireSameScale() {
@@ -55,27 +57,13 @@ final class ForecastProcedure {
           .because("an interval in degree-days holds only for the thresholds it was fitted with")
           .mend("accumulate the season under way with the model of the fit");
     }
-    for (var stage : stages) {
-      if (!stage.thresholds().equals(season.model().thresholds())) {
-        throw InputProblem.of(
-                "the stage \""
-                    + stage.stage()
-                    + "\" is stated above "
-                    + stage.thresholds()
-                    + ", the flights above "
-                    + season.model().thresholds())
-            .expected("one pair of thresholds for flights and stages")
-            .because("degree-days above one threshold are not degree-days above another")
-            .mend("state the requirement of the stage above the thresholds of the flights");
-      }
-    }
   }
 
   GenerationForecast run() {
-    var known = season.known().between(season.firstDay(), season.known().lastDay());
-    var scale = ThermalTimeScale.of(season.model(), known, season.firstDay());
-    var observed = new ObservedSeason(season.traps(), scale);
-    var data = observed.usable(report);
+    var days = season.known().between(season.firstDay(), season.known().lastDay());
+    var scale = ThermalTimeScale.of(season.model(), days, season.firstDay());
+    var observed = ObservedSeason.of(season.traps(), scale, days);
+    var data = observed.usable(fit.conditions(), report);
     startSeen = data.totalCatch() > 0;
     var given = fit.timing().givenStarts().get(season.traps().year());
     var startKnown =
@@ -83,11 +71,37 @@ final class ForecastProcedure {
             ? OptionalDouble.empty()
             : OptionalDouble.of(FlightTimingProcedure.median(observed, given));
     requireStart(startKnown);
-    prior = new NewSeasonPrior(fit, startKnown, MOST_GENERATIONS, report);
-    posterior =
+    var prior = new NewSeasonPrior(fit, startKnown, MOST_GENERATIONS, report);
+    var posterior =
         new SeasonPosterior(data, fit, prior).run(fit.timing().range(), scale.totalC(), progress);
-    noteWeather();
-    return new GenerationForecast(fit, season, rows(), report.report());
+    noteInformation();
+    if (startSeen) {
+      var start = Math.min(posterior.moments(1).mean(), scale.totalC());
+      known.countFrom(weather.daysUntil(start, weather.outcome(0)));
+    }
+    flights = new FlightOutcomes(season, weather, known, posterior, fit.shape(), TIMING_OUTCOMES);
+    spreads =
+        new ForecastSpread(
+            weather,
+            flights,
+            posterior,
+            prior.seasonShare,
+            startSeen || prior.startKnown.isPresent());
+    new ForecastNotes(season, weather, known, report).add();
+    var rows = rows();
+    return new GenerationForecast(fit, season, rows, flown, report.report());
+  }
+
+  private void noteInformation() {
+    var information = SeasonPosterior.information(fit);
+    if (startSeen && information < 1) {
+      note(
+          "counts of running visits stray together (correlation "
+              + Numbers.fixed(fit.residualCorrelation(), 2)
+              + " in past seasons), so each count of this season tells "
+              + Numbers.fixed(100 * information, 0)
+              + " % of what an independent one would");
+    }
   }
 
   private void requireStart(OptionalDouble startKnown) {
@@ -99,50 +113,20 @@ final class ForecastProcedure {
     }
   }
 
-  private void noteWeather() {
-    var step = weather.stepAtSeam();
-    note(
-        "where the past years take over, on "
-            + season.known().lastDay().plusDays(1)
-            + ", the mean goes from "
-            + Numbers.fixed(step[0], 1)
-            + " to "
-            + Numbers.fixed(step[1], 1)
-            + " °C·d a day");
-    note(
-        "the weather ahead is that of "
-            + season.members().size()
-            + " past years, each in one unbroken run, smoothed by Student's t; so few years do not"
-            + " show the rarest weather");
-    var exact = daysOf(DayOrigin.NEIGHBOUR) + daysOf(DayOrigin.FORECAST);
-    if (exact > 0) {
-      note(
-          exact
-              + " days from the neighbour station or a forecast are taken as exact; their error is"
-              + " not in the dates");
-    }
-  }
-
-  private long daysOf(DayOrigin origin) {
-    var known = season.known();
-    return season
-        .firstDay()
-        .datesUntil(known.lastDay().plusDays(1))
-        .filter(day -> known.origin(day) == origin)
-        .count();
-  }
-
   private List<ForecastRow> rows() {
     var rows = new ArrayList<ForecastRow>();
     for (var g = 1; g <= MOST_GENERATIONS; g++) {
       progress.step("forecast", g - 1L, MOST_GENERATIONS);
       var flight = flightRows(g);
-      if (at(flight, FlightShare.HALF).chanceNotThisSeason() > 1 - LEAST_CHANCE) {
+      if (at(flight, FlightShare.HALF).dates().chanceNotThisSeason() > 1 - LEAST_CHANCE) {
         note(
             "flight "
                 + g
                 + " and later ones are left out: half of it comes this season with a chance below"
-                + " 5 %");
+                + " 5 % (not this season: "
+                + at(flight, FlightShare.HALF).notThisSeason().words()
+                + ")");
+        addFlown(g);
         break;
       }
       if (g > fit.generations() && fit.verdict().usable()) {
@@ -162,6 +146,7 @@ final class ForecastProcedure {
           break;
         }
       }
+      addFlown(g);
       if (!isOver(flight)) {
         rows.addAll(flight);
         rows.addAll(stageRows(g));
@@ -191,80 +176,51 @@ final class ForecastProcedure {
   }
 
   private boolean isOver(List<ForecastRow> flight) {
-    return at(flight, FlightShare.NEARLY_ALL).chanceBy(season.asOf().minusDays(1))
+    return at(flight, FlightShare.NEARLY_ALL).dates().chanceBy(season.asOf().minusDays(1))
         > 1 - LEAST_CHANCE;
   }
 
-  private static DateDistribution at(List<ForecastRow> flight, FlightShare share) {
-    return flight.stream().filter(row -> row.share() == share).findFirst().orElseThrow().dates();
+  private static ForecastRow at(List<ForecastRow> flight, FlightShare share) {
+    return flight.stream().filter(row -> row.share() == share).findFirst().orElseThrow();
+  }
+
+  /** Flights of which nothing to speak of has flown are left out. */
+  private void addFlown(int g) {
+    var share = flights.flown(g);
+    if (share.high() >= LEAST_SHARE) {
+      flown.add(share);
+    }
   }
 
   private List<ForecastRow> flightRows(int g) {
     var rows = new ArrayList<ForecastRow>();
     for (var share : FlightShare.values()) {
-      rows.add(row(g, "flight", share, 0));
+      rows.add(row(g, "flight", share, Optional.empty()));
     }
     return rows;
   }
 
   private List<ForecastRow> stageRows(int g) {
     var rows = new ArrayList<ForecastRow>();
-    for (var stage : stages) {
+    for (var i = 0; i < scales.size(); i++) {
       for (var share : FlightShare.values()) {
-        rows.add(row(g, stage.stage(), share, stage.afterFlight().degreeDaysC()));
+        rows.add(row(g, stages.get(i).stage(), share, Optional.of(scales.get(i))));
       }
     }
     return rows;
   }
 
-  private ForecastRow row(int g, String event, FlightShare share, double after) {
-    var offset = fit.shape().offsetDegreeDaysC(g, share.share()) + after;
-    var timing = posterior.quantiles(g, TIMING_OUTCOMES);
-    var days = new double[timing.length * WeatherAhead.OUTCOMES];
-    for (var i = 0; i < timing.length; i++) {
-      for (var w = 0; w < WeatherAhead.OUTCOMES; w++) {
-        days[i * WeatherAhead.OUTCOMES + w] =
-            weather.daysUntil(timing[i] + offset, weather.outcome(w));
-      }
-    }
-    var dates = DateDistribution.ofOutcomes(season.firstDay(), days);
+  private ForecastRow row(int g, String event, FlightShare share, Optional<StageScale> stage) {
+    var found = flights.dates(g, share, stage);
+    var offset = fit.shape().offsetDegreeDaysC(g, share.share());
     return new ForecastRow(
         g,
         event,
         share,
-        dates,
-        1 - dates.chanceNotThisSeason() >= SPREAD_NEEDS ? spread(g, offset) : Optional.empty());
-  }
-
-  /** Crosses normal outcomes of parameters and season with t outcomes of the weather. */
-  private Optional<SpreadSplit> spread(int g, double offset) {
-    var moments = posterior.moments(g);
-    var seasonVariance = seasonVariance(g);
-    var seasonSd = FastMath.sqrt(FastMath.min(moments.variance(), seasonVariance));
-    var parameterSd = FastMath.sqrt(FastMath.max(0, moments.variance() - seasonVariance));
-    var n = CROSSED_OUTCOMES;
-    var normal = new NormalDistribution();
-    var days = new double[n][n][n];
-    for (var w = 0; w < n; w++) {
-      var ahead = weather.outcome((w + 0.5) / n);
-      for (var p = 0; p < n; p++) {
-        var zp = normal.inverseCumulativeProbability((p + 0.5) / n);
-        for (var s = 0; s < n; s++) {
-          var zs = normal.inverseCumulativeProbability((s + 0.5) / n);
-          var sum = moments.mean() + offset + parameterSd * zp + seasonSd * zs;
-          days[w][p][s] = weather.daysUntil(sum, ahead);
-          if (Double.isInfinite(days[w][p][s])) {
-            return Optional.empty();
-          }
-        }
-      }
-    }
-    return Optional.of(FullCrossing.split(days));
-  }
-
-  private double seasonVariance(int g) {
-    var k = posterior.intervalVariance() * (g - 1.0) * (g - 1.0) * prior.seasonShare;
-    var startShare = startSeen || prior.startKnown.isPresent() ? 0 : prior.seasonShare;
-    return k + startShare * posterior.startVariance();
+        found.dates(),
+        1 - found.dates().chanceNotThisSeason() >= SPREAD_NEEDS
+            ? spreads.of(g, offset, stage)
+            : Optional.empty(),
+        found.notThisSeason());
   }
 }

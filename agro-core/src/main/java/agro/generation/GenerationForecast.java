@@ -16,18 +16,37 @@ import java.util.Optional;
  * @param fit the fit that the forecast rests on
  * @param season the season under way as it was known on the day of issue
  * @param rows the lines, by generation, then flight before stages, then share
+ * @param flown how much of each flight had flown already; flights that lie ahead are left out
  * @param report what was assumed, and what a reader should know
  */
 public record GenerationForecast(
-    FlightTimingFit fit, SeasonUnderWay season, List<ForecastRow> rows, ReadReport report)
+    FlightTimingFit fit,
+    SeasonUnderWay season,
+    List<ForecastRow> rows,
+    List<FlownShare> flown,
+    ReadReport report)
     implements Presentable {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public GenerationForecast {
     Objects.requireNonNull(fit, "fit");
     Objects.requireNonNull(season, "season");
     Objects.requireNonNull(report, "report");
     rows = List.copyOf(rows);
+    flown = List.copyOf(flown);
+  }
+
+  /**
+   * A forecast that does not tell how much has flown already.
+   *
+   * @param fit the fit that the forecast rests on
+   * @param season the season under way as it was known on the day of issue
+   * @param rows the lines, by generation, then flight before stages, then share
+   * @param report what was assumed, and what a reader should know
+   */
+  public GenerationForecast(
+      FlightTimingFit fit, SeasonUnderWay season, List<ForecastRow> rows, ReadReport report) {
+    this(fit, season, rows, List.of(), report);
   }
 
   /**
@@ -52,7 +71,8 @@ public record GenerationForecast(
    * @param progress hears of the steps and may cancel
    * @return the forecast
    * @throws InputProblem when nothing is known of the start of the season, when the season counts
-   *     its degree-days in another way than the fit, or when a stage stands on other thresholds
+   *     its degree-days in another way than the fit, or when a stage stands on thresholds by which
+   *     the rule of the flights cannot add up
    */
   public static GenerationForecast of(
       FlightTimingFit fit, SeasonUnderWay season, List<StageOffset> stages, Progress progress) {
@@ -73,13 +93,22 @@ public record GenerationForecast(
   }
 
   /**
-   * The forecast as a table: generation and share of the flight by median date, 50, 80 and 90 %
-   * interval and the chance that it does not come this season.
+   * The forecast as a table: generation and share of the flight by median date, days until it, 50,
+   * 80 and 90 % interval and the chance that it does not come this season, with its causes.
    *
    * @return the table
    */
   public ResultTable table() {
     return ForecastPages.table(this);
+  }
+
+  /**
+   * How much of each flight had flown at the beginning of the day of issue.
+   *
+   * @return the table: the share that is as likely more as less, and 8 in 10
+   */
+  public ResultTable flownTable() {
+    return ForecastPages.flown(this);
   }
 
   /**

@@ -1,5 +1,6 @@
 package agro.generation;
 
+import agro.development.ThermalRequirement;
 import agro.report.InputProblem;
 import agro.source.Reference;
 import agro.units.ThermalTime;
@@ -65,6 +66,20 @@ public record IntervalRange(
   public static IntervalRange about(ThermalTime flightToFlight, List<Reference> sources) {
     return new IntervalRange(
         flightToFlight.times(LOW_SHARE), flightToFlight.times(HIGH_SHARE), flightToFlight, sources);
+  }
+
+  /**
+   * The range about a published requirement that spans a whole generation.
+   *
+   * @param published requirement from egg to egg or from flight to flight
+   * @return the range
+   * @throws InputProblem when the requirement spans only a part of a generation
+   */
+  public static IntervalRange about(ThermalRequirement published) {
+    if (!LiteratureComparison.spansAGeneration(published)) {
+      throw LiteratureComparison.notAGeneration(published);
+    }
+    return about(published.requirement(), List.of(published.source()));
   }
 
   /**

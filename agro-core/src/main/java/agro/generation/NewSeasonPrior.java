@@ -7,6 +7,7 @@ import agro.units.Numbers;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.hipparchus.distribution.continuous.TDistribution;
+import org.hipparchus.stat.correlation.PearsonsCorrelation;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -28,12 +29,17 @@ final class NewSeasonPrior {
   private static final double LEAST_START_SD = 5;
   private static final double LEAST_LOG_CATCH_SD = 0.7;
   private static final double NEARLY_NORMAL = 1e6;
+  private static final int LEAST_PAIRS = 3;
+  private static final double SEASONS_WITHOUT_CORRELATION = 3;
 
   final Location interval;
   final OptionalDouble startKnown;
   final Location start;
   final double[] logCatchMean;
   final double[] logCatchSd;
+
+  /** Correlation of start and interval over the past seasons, shrunk; 0 where they do not tell. */
+  final double correlation;
 
   /** Share of the interval's predictive variance that is scatter between seasons. */
   final double seasonShare;
@@ -65,11 +71,27 @@ final class NewSeasonPrior {
             ? fit.interval().get().seasons() / (fit.interval().get().seasons() + 1.0)
             : 0;
     start = start(fit, report);
+    correlation = startKnown.isPresent() ? 0 : correlation(fit, report);
     logCatchMean = new double[generations];
     logCatchSd = new double[generations];
     for (var g = 0; g < generations; g++) {
       catches(fit, g);
     }
+  }
+
+  private NewSeasonPrior(NewSeasonPrior other, double correlation) {
+    interval = other.interval;
+    startKnown = other.startKnown;
+    start = other.start;
+    logCatchMean = other.logCatchMean;
+    logCatchSd = other.logCatchSd;
+    seasonShare = other.seasonShare;
+    this.correlation = correlation;
+  }
+
+  /** The same with another correlation of start and interval. */
+  NewSeasonPrior withCorrelation(double other) {
+    return new NewSeasonPrior(this, other);
   }
 
   private static Location interval(FlightTimingFit fit, ReadReport.Collector report) {
@@ -124,6 +146,44 @@ final class NewSeasonPrior {
         mean,
         FastMath.max(LEAST_START_SD, sd) * FastMath.sqrt(1 + 1.0 / starts.length),
         starts.length - 1.0);
+  }
+
+  /**
+   * Correlation of start and interval, season by season, as if three more seasons without any had
+   * been seen. Fewer than three seasons tell nothing.
+   */
+  private static double correlation(FlightTimingFit fit, ReadReport.Collector report) {
+    var pairs =
+        fit.seasons().stream()
+            .filter(season -> season.interval().isPresent())
+            .map(
+                season ->
+                    new double[] {
+                      season.start().degreeDaysC(), season.interval().get().degreeDaysC()
+                    })
+            .toList();
+    if (fit.interval().isEmpty() || pairs.size() < LEAST_PAIRS) {
+      return 0;
+    }
+    var starts = pairs.stream().mapToDouble(pair -> pair[0]).toArray();
+    var intervals = pairs.stream().mapToDouble(pair -> pair[1]).toArray();
+    var estimate = new PearsonsCorrelation().correlation(starts, intervals);
+    if (Double.isNaN(estimate)) {
+      return 0;
+    }
+    var informed = pairs.size() - 2.0;
+    var shrunk = estimate * informed / (informed + SEASONS_WITHOUT_CORRELATION);
+    report.add(
+        Deed.NOTED,
+        SourceLocation.NONE,
+        "start and interval of a new season are drawn with a correlation of "
+            + Numbers.fixed(shrunk, 2)
+            + ": "
+            + Numbers.fixed(estimate, 2)
+            + " over "
+            + pairs.size()
+            + " seasons, shrunk as if three more had shown none");
+    return shrunk;
   }
 
   private void catches(FlightTimingFit fit, int g) {

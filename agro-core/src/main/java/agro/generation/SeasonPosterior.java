@@ -1,8 +1,11 @@
 package agro.generation;
 
 import agro.report.Progress;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -17,13 +20,19 @@ final class SeasonPosterior {
   private static final int FINE = 81;
   private static final double TAIL = 0.001;
   private static final double NEGLIGIBLE_LOG = 16;
-  private static final int NEWTON_STEPS = 12;
+
+  /** A pair of less weight moves no quantile. */
+  private static final double NO_WEIGHT = 1e-12;
+
+  /** How much higher the weight may be between the pairs of the coarse grid than at them. */
+  private static final double BETWEEN_PAIRS_LOG = 12;
 
   private final CatchData data;
   private final FlightShape shape;
   private final NewSeasonPrior prior;
-  private final double size;
+  private final CatchIntegral catches;
   private final int generations;
+  private final Map<Integer, double[][]> sortedPairs = new HashMap<>();
 
   /** Grid of starts and intervals with the weight of each pair, weights adding up to one. */
   double[] starts;
@@ -35,8 +44,19 @@ final class SeasonPosterior {
     this.data = data;
     this.prior = prior;
     shape = fit.shape();
-    size = fit.sizePerNight();
+    catches = new CatchIntegral(data, prior, fit.sizePerNight(), information(fit));
     generations = prior.logCatchMean.length;
+  }
+
+  /**
+   * What a count tells as a part of what independent counts would. Where activity strays together
+   * from visit to visit with correlation r, a mean over many visits has {@code (1 + r) / (1 - r)}
+   * times the variance that it had otherwise, as a mean of autoregressive errors of first order
+   * has.
+   */
+  static double information(FlightTimingFit fit) {
+    var correlation = fit.residualCorrelation();
+    return correlation > 0 ? (1 - correlation) / (1 + correlation) : 1;
   }
 
   /** Evaluates the grid: coarsely over the prior, then finely where it matters. */
@@ -47,12 +67,13 @@ final class SeasonPosterior {
             FastMath.min(range.high().degreeDaysC(), prior.interval.quantile(1 - TAIL)),
             COARSE);
     starts = startGrid(lastKnown);
-    evaluate(progress, 0);
+    evaluate(progress, 0, (i, j) -> true);
     var startSpan = span(starts, true);
     var intervalSpan = span(intervals, false);
+    var worth = new WorthwhilePairs(starts, intervals, weight, NEGLIGIBLE_LOG + BETWEEN_PAIRS_LOG);
     starts = starts.length == 1 ? starts : grid(startSpan[0], startSpan[1], FINE);
     intervals = grid(intervalSpan[0], intervalSpan[1], FINE);
-    evaluate(progress, HALF);
+    evaluate(progress, HALF, (i, j) -> worth.near(starts[i], intervals[j]));
     normalise();
     progress.step(WORK, 2 * HALF, 2 * HALF);
     return this;
@@ -90,27 +111,65 @@ final class SeasonPosterior {
     return FastMath.max(0, squares - sum * sum);
   }
 
-  /** Equally likely values of the middle of a flight, in °C·d since the season's first day. */
-  double[] quantiles(int generation, int count) {
-    var pairs = new double[starts.length * intervals.length][];
+  /** Covariance of start and interval. */
+  double covariance() {
+    var startMean = 0.0;
+    var intervalMean = 0.0;
+    var product = 0.0;
     for (var i = 0; i < starts.length; i++) {
       for (var j = 0; j < intervals.length; j++) {
-        pairs[i * intervals.length + j] =
-            new double[] {starts[i] + (generation - 1) * intervals[j], weight[i][j]};
+        startMean += weight[i][j] * starts[i];
+        intervalMean += weight[i][j] * intervals[j];
+        product += weight[i][j] * starts[i] * intervals[j];
       }
     }
-    Arrays.sort(pairs, Comparator.comparingDouble(pair -> pair[0]));
-    var values = new double[count];
+    return product - startMean * intervalMean;
+  }
+
+  /** Equally likely values of the middle of a flight, in °C·d since the season's first day. */
+  double[] quantiles(int generation, int count) {
+    return Arrays.stream(outcomes(generation, count)).mapToDouble(outcome -> outcome[0]).toArray();
+  }
+
+  /**
+   * Equally likely values of the middle of a flight in °C·d since the season's first day, each with
+   * the interval of the pair that it comes from.
+   */
+  double[][] outcomes(int generation, int count) {
+    var pairs = sorted(generation);
+    var values = new double[count][];
     var next = 0;
     var below = 0.0;
     for (var pair : pairs) {
       below += pair[1];
       while (next < count && below >= (next + 0.5) / count) {
-        values[next++] = pair[0];
+        values[next++] = new double[] {pair[0], pair[2]};
       }
     }
-    Arrays.fill(values, next, count, pairs[pairs.length - 1][0]);
+    var last = pairs[pairs.length - 1];
+    for (; next < count; next++) {
+      values[next] = new double[] {last[0], last[2]};
+    }
     return values;
+  }
+
+  /** Middle, weight and interval of the pairs that weigh anything, early middles first. */
+  private double[][] sorted(int generation) {
+    return sortedPairs.computeIfAbsent(
+        generation,
+        g -> {
+          var pairs = new ArrayList<double[]>();
+          for (var i = 0; i < starts.length; i++) {
+            for (var j = 0; j < intervals.length; j++) {
+              if (weight[i][j] > NO_WEIGHT) {
+                var middle = starts[i] + (g - 1) * intervals[j];
+                pairs.add(new double[] {middle, weight[i][j], intervals[j]});
+              }
+            }
+          }
+          pairs.sort(Comparator.comparingDouble(pair -> pair[0]));
+          return pairs.toArray(double[][]::new);
+        });
   }
 
   private double[] startGrid(double lastKnown) {
@@ -136,16 +195,27 @@ final class SeasonPosterior {
     return grid;
   }
 
-  private void evaluate(Progress progress, long before) {
+  /** Whether a pair of the grid is worth its likelihood. */
+  private interface Choice {
+    boolean take(int start, int interval);
+  }
+
+  private void evaluate(Progress progress, long before, Choice choice) {
     weight = new double[starts.length][intervals.length];
+    var dependence = new StartAndInterval(prior, starts, intervals);
     for (var i = 0; i < starts.length; i++) {
       progress.step(WORK, before + HALF * i / starts.length, 2 * HALF);
       for (var j = 0; j < intervals.length; j++) {
+        if (!choice.take(i, j)) {
+          weight[i][j] = Double.NEGATIVE_INFINITY;
+          continue;
+        }
         weight[i][j] =
             prior.interval.logDensity(intervals[j])
                 + (prior.start == null || prior.startKnown.isPresent()
                     ? 0
                     : prior.start.logDensity(starts[i]))
+                + dependence.logDensity(i, j)
                 + logLikelihood(starts[i], intervals[j]);
       }
     }
@@ -200,170 +270,10 @@ final class SeasonPosterior {
       share[g] = shares;
       seen++;
     }
-    return seen == 0 ? strays() : new CatchIntegral(share, seen).logValue();
+    return catches.logValue(share, seen);
   }
 
   private double[] shares(int g, double start, double interval) {
-    var scale = shape.scaleDegreeDaysC(g + 1);
-    var median = start + g * interval;
-    var shares = new double[data.visits()];
-    for (var v = 0; v < shares.length; v++) {
-      shares[v] =
-          data.trapsOpen[v]
-              * (shape.curve().cumulative((data.toDegreeDaysC[v] - median) / scale)
-                  - shape.curve().cumulative((data.fromDegreeDaysC[v] - median) / scale));
-    }
-    return shares;
-  }
-
-  private double strays() {
-    var sum = 0.0;
-    for (var v = 0; v < data.visits(); v++) {
-      sum += logChance(v, CatchModel.STRAYS_PER_NIGHT * data.nightsOpen[v]);
-    }
-    return sum;
-  }
-
-  private double logChance(int visit, double mean) {
-    var visitSize = size * data.nightsOpen[visit];
-    return data.full[visit]
-        ? FastMath.log(
-            FastMath.max(
-                1e-300, NegativeBinomial.chanceOfAtLeast(data.count[visit], mean, visitSize)))
-        : NegativeBinomial.logOdds(data.count[visit], mean, visitSize);
-  }
-
-  /** Newton's method on the logarithms of the catch sizes, then Laplace's approximation. */
-  private final class CatchIntegral {
-    private final double[][] share;
-    private final int seen;
-    private final double[] log;
-    private final double[] score;
-    private final double[][] information;
-
-    CatchIntegral(double[][] share, int seen) {
-      this.share = share;
-      this.seen = seen;
-      log = Arrays.copyOf(prior.logCatchMean, seen);
-      score = new double[seen];
-      information = new double[seen][seen];
-    }
-
-    double logValue() {
-      var value = evaluate(log, true);
-      for (var step = 0; step < NEWTON_STEPS; step++) {
-        var move = solve();
-        var fraction = 1.0;
-        var next = value;
-        var candidate = log.clone();
-        for (var half = 0; half < 8; half++) {
-          for (var g = 0; g < seen; g++) {
-            candidate[g] = log[g] + fraction * move[g];
-          }
-          next = evaluate(candidate, false);
-          if (next >= value) {
-            break;
-          }
-          fraction /= 2;
-        }
-        if (next < value) {
-          break;
-        }
-        System.arraycopy(candidate, 0, log, 0, seen);
-        var gain = next - value;
-        value = evaluate(log, true);
-        if (gain < 1e-5) {
-          break;
-        }
-      }
-      var correction = 0.0;
-      for (var g = 0; g < seen; g++) {
-        correction += FastMath.log(prior.logCatchSd[g]);
-      }
-      return value - correction - 0.5 * logDeterminant();
-    }
-
-    private double evaluate(double[] at, boolean derivatives) {
-      var value = 0.0;
-      for (var g = 0; g < seen; g++) {
-        var z = (at[g] - prior.logCatchMean[g]) / prior.logCatchSd[g];
-        value -= 0.5 * z * z;
-        if (derivatives) {
-          score[g] = -z / prior.logCatchSd[g];
-          Arrays.fill(information[g], 0);
-          information[g][g] = 1 / (prior.logCatchSd[g] * prior.logCatchSd[g]);
-        }
-      }
-      var part = new double[seen];
-      for (var v = 0; v < data.visits(); v++) {
-        var mean = CatchModel.STRAYS_PER_NIGHT * data.nightsOpen[v];
-        for (var g = 0; g < seen; g++) {
-          part[g] = FastMath.exp(at[g]) * share[g][v];
-          mean += part[g];
-        }
-        value += logChance(v, mean);
-        if (derivatives) {
-          addDerivatives(v, mean, part);
-        }
-      }
-      return value;
-    }
-
-    private void addDerivatives(int v, double mean, double[] part) {
-      var visitSize = size * data.nightsOpen[v];
-      var inverse = 1 / NegativeBinomial.variance(mean, visitSize);
-      var count =
-          data.full[v]
-              ? NegativeBinomial.meanOfAtLeast(data.count[v], mean, visitSize)
-              : data.count[v];
-      for (var g = 0; g < seen; g++) {
-        score[g] += part[g] * inverse * (count - mean);
-        for (var h = 0; h < seen; h++) {
-          information[g][h] += part[g] * inverse * part[h];
-        }
-      }
-    }
-
-    private double[] solve() {
-      var lower = cholesky();
-      var x = score.clone();
-      for (var i = 0; i < seen; i++) {
-        for (var k = 0; k < i; k++) {
-          x[i] -= lower[i][k] * x[k];
-        }
-        x[i] /= lower[i][i];
-      }
-      for (var i = seen - 1; i >= 0; i--) {
-        for (var k = i + 1; k < seen; k++) {
-          x[i] -= lower[k][i] * x[k];
-        }
-        x[i] /= lower[i][i];
-      }
-      return x;
-    }
-
-    private double logDeterminant() {
-      var lower = cholesky();
-      var sum = 0.0;
-      for (var i = 0; i < seen; i++) {
-        sum += 2 * FastMath.log(lower[i][i]);
-      }
-      return sum;
-    }
-
-    /** The information is positive definite, for the prior adds to its diagonal. */
-    private double[][] cholesky() {
-      var lower = new double[seen][seen];
-      for (var i = 0; i < seen; i++) {
-        for (var j = 0; j <= i; j++) {
-          var sum = information[i][j];
-          for (var k = 0; k < j; k++) {
-            sum -= lower[i][k] * lower[j][k];
-          }
-          lower[i][j] = i == j ? FastMath.sqrt(sum) : sum / lower[j][j];
-        }
-      }
-      return lower;
-    }
+    return data.shares(shape.curve(), start + g * interval, shape.scaleDegreeDaysC(g + 1));
   }
 }

@@ -6,6 +6,7 @@ import agro.weather.DailyTemperatures;
 import agro.weather.DayOrigin;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is known of the season under way on the day of issue, and the weather it may still have.
@@ -20,6 +21,10 @@ import java.util.List;
  *     a neighbour, then forecast days
  * @param members one run of days for each past year, on the scale of the place, from the day after
  *     {@code known} to the last day of the season
+ * @param limits what may end the season beside want of warmth
+ * @param errors how the errors of known days hang together that the place did not measure
+ * @param trendOfMembers trend of the climate in °C a decade along which the past years have been
+ *     moved already; 0 when they stand as they were
  */
 public record SeasonUnderWay(
     String pest,
@@ -29,7 +34,10 @@ public record SeasonUnderWay(
     LocalDate lastDay,
     LocalDate asOf,
     DailyTemperatures known,
-    List<DailyTemperatures> members) {
+    List<DailyTemperatures> members,
+    SeasonLimits limits,
+    KnownDayErrors errors,
+    double trendOfMembers) {
 
   /** Past years below which nothing can be said of the spread of the weather. */
   public static final int LEAST_MEMBERS = 3;
@@ -37,6 +45,8 @@ public record SeasonUnderWay(
   /** Checks that the parts fit together and that nothing lies beyond the day of issue. */
   public SeasonUnderWay {
     members = List.copyOf(members);
+    Objects.requireNonNull(limits, "limits");
+    Objects.requireNonNull(errors, "errors");
     requireKnown(traps, asOf, known);
     var ahead = known.lastDay().plusDays(1);
     if (ahead.isAfter(lastDay)) {
@@ -62,6 +72,65 @@ public record SeasonUnderWay(
             .mend("leave that year out or fill its gaps");
       }
     }
+  }
+
+  /**
+   * A season that only want of warmth may end, with past years as they were. Errors of known days
+   * all go the same way within a run of days.
+   *
+   * @param pest the pest, as it is printed
+   * @param model rule for the degree-days, the one of the fit
+   * @param traps visits so far
+   * @param firstDay first day of the season
+   * @param lastDay last day of the season
+   * @param asOf day of issue
+   * @param known temperatures of the place from the first day on
+   * @param members one run of days for each past year
+   * @throws InputProblem when the parts do not fit together, or tell of later days
+   */
+  public SeasonUnderWay(
+      String pest,
+      DegreeDayModel model,
+      TrapSeason traps,
+      LocalDate firstDay,
+      LocalDate lastDay,
+      LocalDate asOf,
+      DailyTemperatures known,
+      List<DailyTemperatures> members) {
+    this(
+        pest,
+        model,
+        traps,
+        firstDay,
+        lastDay,
+        asOf,
+        known,
+        members,
+        SeasonLimits.NONE,
+        KnownDayErrors.WIDEST,
+        0);
+  }
+
+  /**
+   * The same season with other limits.
+   *
+   * @param other what may end the season beside want of warmth
+   * @return the changed season
+   */
+  public SeasonUnderWay with(SeasonLimits other) {
+    return new SeasonUnderWay(
+        pest, model, traps, firstDay, lastDay, asOf, known, members, other, errors, trendOfMembers);
+  }
+
+  /**
+   * The same season with other errors of its known days.
+   *
+   * @param other how these errors hang together
+   * @return the changed season
+   */
+  public SeasonUnderWay with(KnownDayErrors other) {
+    return new SeasonUnderWay(
+        pest, model, traps, firstDay, lastDay, asOf, known, members, limits, other, trendOfMembers);
   }
 
   private static void requireKnown(TrapSeason traps, LocalDate asOf, DailyTemperatures known) {

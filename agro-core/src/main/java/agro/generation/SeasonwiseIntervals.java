@@ -2,8 +2,10 @@ package agro.generation;
 
 import agro.report.Progress;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The interval of each season alone, with the form of the flights and the size of the counts taken
@@ -19,12 +21,42 @@ final class SeasonwiseIntervals {
   private final CatchFit pooled;
   private final IntervalRange range;
   private final double[] starts;
+  private final CatchFit[] alone;
 
   SeasonwiseIntervals(CatchFit pooled, IntervalRange range) {
     this.pooled = pooled;
     this.range = range;
     starts = new double[pooled.model().seasons.size()];
-    System.arraycopy(pooled.parameters, 0, starts, 0, starts.length);
+    alone = new CatchFit[starts.length];
+    for (var s = 0; s < starts.length; s++) {
+      starts[s] = pooled.model().middle(s, 0, pooled.parameters);
+    }
+  }
+
+  /** Fits some seasons alone, whether or not their flights stand apart in these counts. */
+  List<Optional<Double>> of(List<Integer> seasons) {
+    var intervals = new ArrayList<Optional<Double>>();
+    for (var s : seasons) {
+      intervals.add(fitAlone(s));
+    }
+    return intervals;
+  }
+
+  /** The fit of one season alone; null where it was not fitted or ended at the range's edge. */
+  CatchFit alone(int season) {
+    return alone[season];
+  }
+
+  /** Means by year, for sites of one year share its weather and are no replicates of each other. */
+  static List<Double> byYear(List<CatchData> seasons, List<Optional<Double>> intervals) {
+    var years = new TreeMap<Integer, List<Double>>();
+    for (var s = 0; s < intervals.size(); s++) {
+      var year = seasons.get(s).year;
+      intervals.get(s).ifPresent(k -> years.computeIfAbsent(year, y -> new ArrayList<>()).add(k));
+    }
+    return years.values().stream()
+        .map(ks -> ks.stream().mapToDouble(k -> k).average().orElseThrow())
+        .toList();
   }
 
   /** One interval a season; nothing where its flights do not stand apart or the range sets it. */
@@ -45,19 +77,19 @@ final class SeasonwiseIntervals {
 
   private Optional<Double> fitAlone(int season) {
     var all = pooled.model();
-    var model = new CatchModel(List.of(all.seasons.get(season)), all.generations, all.curve);
+    var model =
+        new CatchModel(List.of(all.seasons.get(season)), all.generations, all.arrivals, all.curve);
     var start = new double[model.parameters()];
-    start[0] = pooled.parameters[season];
-    start[model.intervalIndex()] = pooled.parameters[all.intervalIndex()];
-    start[model.firstScaleIndex()] = pooled.parameters[all.firstScaleIndex()];
-    start[model.addedScaleIndex()] = pooled.parameters[all.addedScaleIndex()];
-    var free = new boolean[model.parameters()];
-    free[0] = pooled.isFree(season);
-    free[model.intervalIndex()] = true;
-    for (var g = 0; g < all.generations; g++) {
-      start[model.catchIndex(0, g)] = pooled.parameters[all.catchIndex(season, g)];
-      free[model.catchIndex(0, g)] = true;
+    var free = new boolean[start.length];
+    Arrays.fill(free, true);
+    var from = all.columnsOf(season);
+    var to = model.columnsOf(0);
+    for (var i = 0; i < to.length; i++) {
+      start[to[i]] = pooled.parameters[from[i]];
     }
+    free[0] = pooled.isFree(season);
+    free[model.firstScaleIndex()] = false;
+    free[model.addedScaleIndex()] = false;
     var fit =
         new CatchFit(
                 model,
@@ -69,7 +101,8 @@ final class SeasonwiseIntervals {
     if (fit.atBoundary()) {
       return Optional.empty();
     }
-    starts[season] = fit.parameters[0];
+    alone[season] = fit;
+    starts[season] = model.middle(0, 0, fit.parameters);
     return Optional.of(fit.parameters[model.intervalIndex()]);
   }
 
@@ -94,7 +127,7 @@ final class SeasonwiseIntervals {
     var model = pooled.model();
     var data = model.seasons.get(season);
     var scale = model.shape(pooled.parameters).scaleDegreeDaysC(g + 1);
-    var median = pooled.parameters[season] + g * pooled.parameters[model.intervalIndex()];
+    var median = model.middle(season, g, pooled.parameters);
     var best = -1;
     for (var v = 0; v < data.visits(); v++) {
       var middle = 0.5 * (data.fromDegreeDaysC[v] + data.toDegreeDaysC[v]);

@@ -21,13 +21,23 @@ final class WeakPrior {
   /** The added scale within a factor of e of the first one. */
   private static final double ADDED_SCALE_SD = 1;
 
+  /** The delay of an arrival within a factor of 2 or so of 0.35 K. */
+  private static final double DELAY_SD = 0.6;
+
+  static final double DELAY_IN_INTERVALS = 0.35;
+
+  /** The share of a later arrival beside the first within a factor of 4 or so. */
+  private static final double SHARE_SD = 1.5;
+
   private final CatchModel model;
   private final double logFirstScale;
+  private final double logDelay;
   private final double[] logCatch;
 
   WeakPrior(CatchModel model, double typicalIntervalDegreeDaysC) {
     this.model = model;
     logFirstScale = FastMath.log(FIRST_SCALE_IN_INTERVALS * typicalIntervalDegreeDaysC);
+    logDelay = FastMath.log(DELAY_IN_INTERVALS * typicalIntervalDegreeDaysC);
     logCatch = new double[model.seasons.size()];
     for (var s = 0; s < logCatch.length; s++) {
       var data = model.seasons.get(s);
@@ -43,6 +53,10 @@ final class WeakPrior {
     for (var s = 0; s < logCatch.length; s++) {
       for (var g = 0; g < model.generations; g++) {
         sum -= 0.5 * square((parameters[model.catchIndex(s, g)] - logCatch[s]) / CATCH_SIZE_SD);
+      }
+      for (var a = 1; a < model.arrivals; a++) {
+        sum -= 0.5 * square((parameters[model.delayIndex(s, a)] - logDelay) / DELAY_SD);
+        sum -= 0.5 * square(parameters[model.shareIndex(s, a)] / SHARE_SD);
       }
     }
     return sum;
@@ -68,6 +82,14 @@ final class WeakPrior {
         score[i] -= (parameters[i] - logCatch[s]) / square(CATCH_SIZE_SD);
         information[i][i] += 1 / square(CATCH_SIZE_SD);
       }
+      for (var a = 1; a < model.arrivals; a++) {
+        var delay = model.delayIndex(s, a);
+        var share = model.shareIndex(s, a);
+        score[delay] -= (parameters[delay] - logDelay) / square(DELAY_SD);
+        information[delay][delay] += 1 / square(DELAY_SD);
+        score[share] -= parameters[share] / square(SHARE_SD);
+        information[share][share] += 1 / square(SHARE_SD);
+      }
     }
   }
 
@@ -81,6 +103,9 @@ final class WeakPrior {
     for (var s = 0; s < logCatch.length; s++) {
       for (var g = 0; g < model.generations; g++) {
         parameters[model.catchIndex(s, g)] = logCatch[s];
+      }
+      for (var a = 1; a < model.arrivals; a++) {
+        parameters[model.delayIndex(s, a)] = logDelay;
       }
     }
     return parameters;

@@ -1,7 +1,10 @@
 package agro.generation;
 
+import agro.development.DegreeDayModel;
 import agro.weather.DailyTemperatures;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.util.FastMath;
 
@@ -26,23 +29,35 @@ final class WeatherAhead {
   private final double[] mean;
   private final double[] deviation;
   private final double[][] outcomes;
+  private final int[] byWarmth;
 
   WeatherAhead(SeasonUnderWay season) {
+    this(season, season.model());
+  }
+
+  /** The same weather on another scale, such as that of a stage with thresholds of its own. */
+  WeatherAhead(SeasonUnderWay season, DegreeDayModel model) {
     known =
         SeasonUnderWay.sums(
-            season.model(), season.known().between(season.firstDay(), season.known().lastDay()));
+            model, season.known().between(season.firstDay(), season.known().lastDay()));
     var ahead = season.known().lastDay().plusDays(1);
     var length = (int) ChronoUnit.DAYS.between(ahead, season.lastDay()) + 1;
     members = new double[season.members().size()][];
     for (var m = 0; m < members.length; m++) {
       DailyTemperatures run = season.members().get(m).between(ahead, season.lastDay());
-      members[m] = SeasonUnderWay.sums(season.model(), run);
+      members[m] = SeasonUnderWay.sums(model, run);
     }
     mean = new double[length + 1];
     deviation = new double[length + 1];
     for (var d = 0; d <= length; d++) {
       summarise(d);
     }
+    byWarmth =
+        IntStream.range(0, members.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(m -> members[m][length]))
+            .mapToInt(Integer::intValue)
+            .toArray();
     outcomes = new double[OUTCOMES][];
     for (var i = 0; i < OUTCOMES; i++) {
       outcomes[i] = outcome((i + 0.5) / OUTCOMES);
@@ -98,6 +113,26 @@ final class WeatherAhead {
     return degreeDaysC <= atSeam
         ? crossing(known, degreeDaysC)
         : knownDays() + crossing(ahead, degreeDaysC - atSeam);
+  }
+
+  /** Sum since the season's first day after some days, the inverse of {@link #daysUntil}. */
+  double sumAfter(double days, double[] ahead) {
+    return days <= knownDays()
+        ? between(known, days)
+        : knownDegreeDaysC() + between(ahead, days - knownDays());
+  }
+
+  private static double between(double[] sums, double days) {
+    var whole = (int) FastMath.min(days, sums.length - 2.0);
+    return sums[whole] + (days - whole) * (sums[whole + 1] - sums[whole]);
+  }
+
+  /**
+   * The past year, by its place in the list, that stands for an outcome: years in order of their
+   * warmth up to the end of the season, outcomes likewise.
+   */
+  int memberOf(int outcome) {
+    return byWarmth[(int) ((outcome + 0.5) / OUTCOMES * byWarmth.length)];
   }
 
   private static double crossing(double[] sums, double target) {

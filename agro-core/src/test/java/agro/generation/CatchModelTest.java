@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import agro.report.ReadReport;
+import agro.units.Temperature;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,21 +22,44 @@ class CatchModelTest {
   @ParameterizedTest
   @EnumSource(FlightCurve.class)
   void slopesAgreeWithCentralDifferences(FlightCurve curve) {
-    var model = new CatchModel(twoSeasons(), GENERATIONS, curve);
+    slopesAgree(new CatchModel(twoSeasons(CatchConditions.NONE), GENERATIONS, curve));
+  }
+
+  @Test
+  void slopesOfArrivalsAgreeWithCentralDifferences() {
+    slopesAgree(
+        new CatchModel(twoSeasons(CatchConditions.NONE), GENERATIONS, 3, FlightCurve.NORMAL));
+  }
+
+  @Test
+  void slopesUnderConditionsAgreeWithCentralDifferences() {
+    slopesAgree(new CatchModel(twoSeasons(everyCondition()), GENERATIONS, 2, FlightCurve.NORMAL));
+  }
+
+  private static CatchConditions everyCondition() {
+    return CatchConditions.NONE
+        .with(LureFade.halfLife(20))
+        .with(FitNights.minimumAtLeast(Temperature.ofCelsius(6)))
+        .with(AdultLife.exponential(8));
+  }
+
+  private static void slopesAgree(CatchModel model) {
     var at = somewhere(model);
     for (var s = 0; s < 2; s++) {
       var visits = model.seasons.get(s).visits();
-      var slopes = new double[visits][model.parameters()];
+      var slopes = new double[visits][model.columns()];
       model.means(s, at, new double[visits], slopes);
-      for (var p = 0; p < at.length; p++) {
+      var columns = model.columnsOf(s);
+      for (var i = 0; i < columns.length; i++) {
+        var p = columns[i];
         var step = 1e-4 * Math.max(1, Math.abs(at[p]) / 100);
         var up = means(model, s, moved(at, p, step));
         var down = means(model, s, moved(at, p, -step));
         for (var v = 0; v < visits; v++) {
-          assertThat(slopes[v][p])
+          assertThat(slopes[v][i])
               .as("parameter %d, visit %d", p, v)
               .isCloseTo(
-                  (up[v] - down[v]) / (2 * step), within(2e-5 * (1 + Math.abs(slopes[v][p]))));
+                  (up[v] - down[v]) / (2 * step), within(2e-5 * (1 + Math.abs(slopes[v][i]))));
         }
       }
     }
@@ -44,7 +68,15 @@ class CatchModelTest {
   @ParameterizedTest
   @EnumSource(FlightCurve.class)
   void scoreAgreesWithCentralDifferences(FlightCurve curve) {
-    var model = new CatchModel(twoSeasons(), GENERATIONS, curve);
+    scoreAgrees(new CatchModel(twoSeasons(CatchConditions.NONE), GENERATIONS, curve));
+  }
+
+  @Test
+  void scoreOfArrivalsUnderConditionsAgreesWithCentralDifferences() {
+    scoreAgrees(new CatchModel(twoSeasons(everyCondition()), GENERATIONS, 3, FlightCurve.NORMAL));
+  }
+
+  private static void scoreAgrees(CatchModel model) {
     assertThat(model.seasons.get(0).full).contains(true);
     var prior = new WeakPrior(model, 400);
     var at = somewhere(model);
@@ -59,10 +91,24 @@ class CatchModelTest {
     }
   }
 
+  /** The derivative by the size, full traps included, against central differences. */
+  @Test
+  void sizeScoreAgreesWithCentralDifferences() {
+    var model = new CatchModel(twoSeasons(CatchConditions.NONE), GENERATIONS, FlightCurve.NORMAL);
+    var prior = new WeakPrior(model, 400);
+    for (var size : new double[] {0.05, 0.8, 12, 300}) {
+      var step = 1e-4;
+      var score = fitAt(model, prior, somewhere(model), size).sizeScore();
+      var up = penalised(model, prior, somewhere(model), size * Math.exp(step));
+      var down = penalised(model, prior, somewhere(model), size * Math.exp(-step));
+      assertThat(score).isCloseTo((up - down) / (2 * step), within(1e-5 * (1 + Math.abs(score))));
+    }
+  }
+
   /** At the optimum the penalised likelihood falls to all sides, whichever parameter is moved. */
   @Test
   void fitEndsOnTheTop() {
-    var model = new CatchModel(twoSeasons(), GENERATIONS, FlightCurve.NORMAL);
+    var model = new CatchModel(twoSeasons(CatchConditions.NONE), GENERATIONS, FlightCurve.NORMAL);
     var prior = new WeakPrior(model, 400);
     var free = new boolean[model.parameters()];
     Arrays.fill(free, true);
@@ -82,7 +128,7 @@ class CatchModelTest {
   /** On the edge of the range the other parameters reach what they reach with K held there. */
   @Test
   void fitOnTheEdgeOfTheRangeIsTheBestOnTheEdge() {
-    var model = new CatchModel(twoSeasons(), GENERATIONS, FlightCurve.NORMAL);
+    var model = new CatchModel(twoSeasons(CatchConditions.NONE), GENERATIONS, FlightCurve.NORMAL);
     var prior = new WeakPrior(model, 400);
     for (var edge : new double[] {340, 370, 430, 460}) {
       var low = edge < 400 ? 200 : edge;
@@ -145,16 +191,13 @@ class CatchModelTest {
   void residualsAreCorrelatedTrapByTrap() {
     var traps = new String[] {"A", "B", "A", "B", "A", "B", "A", "B"};
     var residuals = new double[] {1, -1, 1, -1, 1, -1, 1, -1};
-    assertThat(FlightTimingProcedure.lagOneCorrelation(traps, residuals))
-        .isCloseTo(6.0 / 8, within(1e-12));
+    assertThat(ResidualCorrelation.lagOne(traps, residuals)).isCloseTo(6.0 / 8, within(1e-12));
     var oneTrap = new String[] {"A", "A", "A", "A", "A", "A", "A", "A"};
-    assertThat(FlightTimingProcedure.lagOneCorrelation(oneTrap, residuals))
-        .isCloseTo(-7.0 / 8, within(1e-12));
-    assertThat(FlightTimingProcedure.lagOneCorrelation(new String[] {"A"}, new double[] {2}))
-        .isNaN();
+    assertThat(ResidualCorrelation.lagOne(oneTrap, residuals)).isCloseTo(-7.0 / 8, within(1e-12));
+    assertThat(ResidualCorrelation.lagOne(new String[] {"A"}, new double[] {2})).isNaN();
   }
 
-  private static List<CatchData> twoSeasons() {
+  private static List<CatchData> twoSeasons(CatchConditions conditions) {
     var report = new ReadReport.Collector("test");
     var data = new ArrayList<CatchData>();
     for (var season : new InventedSeasons(5, InventedSeasons.Truth.usual()).seasons(2)) {
@@ -165,7 +208,9 @@ class CatchModelTest {
           new TrapVisit(
               "A", visit.from(), visit.date(), 14, TrapState.FULL, visit.nights() - 0.5, false));
       data.add(
-          new ObservedSeason(new TrapSeason(season.year(), visits), season.scale()).usable(report));
+          new ObservedSeason(
+                  new TrapSeason(season.year(), visits), season.scale(), season.temperatures(), "")
+              .usable(conditions, report));
     }
     return data;
   }

@@ -1,6 +1,7 @@
 package agro.generation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import agro.generation.InventedSeasons.Truth;
@@ -98,6 +99,25 @@ class FlightTimingTest {
         assertThat(flat(fit.toString())).contains("published value 420 °C·d");
       }
     }
+  }
+
+  @Test
+  void aFlightIsHandedOnDayByDay() {
+    var seasons = new InventedSeasons(17, Truth.usual()).seasons(2);
+    var fit = TIMING.fit(seasons);
+    var season = seasons.get(0);
+    var byDay = fit.shareByDay(season, 2);
+    assertThat(byDay.values().stream().mapToDouble(x -> x).sum()).isCloseTo(1, within(1e-3));
+    var timing = fit.seasons().get(0);
+    var middle = timing.start().degreeDaysC() + timing.interval().orElseThrow().degreeDaysC();
+    var day = season.scale().firstDay().plusDays((long) season.scale().daysUntil(middle));
+    assertThat(byDay.headMap(day).values().stream().mapToDouble(x -> x).sum()).isLessThan(0.5);
+    assertThat(byDay.headMap(day.plusDays(1)).values().stream().mapToDouble(x -> x).sum())
+        .isGreaterThanOrEqualTo(0.5);
+    assertThatThrownBy(() -> fit.shareByDay(season, 9)).hasMessageContaining("flight 9");
+    var other = new InventedSeasons(18, Truth.usual()).seasons(3).get(2);
+    assertThatThrownBy(() -> fit.shareByDay(other, 1))
+        .hasMessageContaining("one of the seasons of the fit");
   }
 
   @Test

@@ -130,7 +130,7 @@ final class InventedSeasons {
       visits.add(TrapVisit.working("A", from, date, count(from, date, scale, start, interval)));
       from = date;
     }
-    return new ObservedSeason(new TrapSeason(year, visits), scale);
+    return ObservedSeason.of(new TrapSeason(year, visits), scale, weather);
   }
 
   private int count(

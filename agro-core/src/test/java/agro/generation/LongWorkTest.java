@@ -46,7 +46,10 @@ class LongWorkTest {
     var fit = new AtomicReference<FlightTimingFit>();
     assertThat(partsOf(() -> fit.set(TIMING.fit(FOUR.past))))
         .containsExactly(
-            "search of the interval", "interval season by season", "accuracy of the interval");
+            "search of the interval",
+            "interval season by season",
+            "accuracy of the interval",
+            "other thresholds");
     assertThat(partsOf(() -> GenerationForecast.of(fit.get(), FOUR.asOf(SeasonsUnderWay.AS_OF))))
         .containsExactly("season under way", "forecast");
   }

@@ -10,7 +10,6 @@ import agro.development.Thresholds;
 import agro.development.UpperCutoff;
 import agro.generation.InventedSeasons.Truth;
 import agro.report.InputProblem;
-import agro.report.Progress;
 import agro.report.ReadReport.Deed;
 import agro.units.Temperature;
 import agro.units.ThermalTime;
@@ -95,7 +94,11 @@ class RefusalTest {
   @Test
   void rangeUpsideDown() {
     for (var range :
-        List.of(List.of(500, 400, 450), List.of(0, 400, 300), List.of(300, 500, 600))) {
+        List.of(
+            List.of(500, 400, 450),
+            List.of(0, 400, 300),
+            List.of(-400, -200, -300),
+            List.of(300, 500, 600))) {
       assertRefused(
           () ->
               new IntervalRange(
@@ -108,6 +111,16 @@ class RefusalTest {
           "holds the true interval",
           "state the range");
     }
+  }
+
+  @Test
+  void thresholdsUpsideDown() {
+    assertRefused(
+        () -> Thresholds.between(Temperature.ofCelsius(30), Temperature.ofCelsius(7)),
+        "thresholds of 30 °C and 7 °C",
+        "an upper threshold above the lower one",
+        "no temperature at which development runs",
+        "the two are swapped");
   }
 
   @Test
@@ -197,20 +210,29 @@ class RefusalTest {
         "with the model of the fit");
   }
 
+  /** Other thresholds are added up on their own scale; a cutoff without a threshold cannot be. */
   @Test
-  void stageOnOtherThresholds() {
+  void stageThatTheRuleOfTheFlightsCannotAddUp() {
     var stage =
         new StageOffset(
             "eggs hatch", new ThermalTime(60), ABOVE_TEN.thresholds(), InventedSeasons.SOURCE);
+    var season = SEASONS.asOf(SeasonsUnderWay.AS_OF);
+    var cut =
+        new SeasonUnderWay(
+            season.pest(),
+            DegreeDayModel.singleSine(
+                Thresholds.between(Temperature.ofCelsius(7), Temperature.ofCelsius(30)),
+                UpperCutoff.HORIZONTAL),
+            season.traps(),
+            season.firstDay(),
+            season.lastDay(),
+            season.asOf(),
+            season.known(),
+            season.members());
     assertRefused(
-        () ->
-            GenerationForecast.of(
-                SEASONS.fit(),
-                SEASONS.asOf(SeasonsUnderWay.AS_OF),
-                List.of(stage),
-                Progress.silent()),
-        "the stage \"eggs hatch\" is stated above",
-        "one pair of thresholds",
+        () -> StageScale.of(stage, cut, new WeatherAhead(cut)),
+        "the stage \"eggs hatch\" is stated above 10 °C, the flights from 7 °C to 30 °C",
+        "thresholds by which the rule of the flights can add up the stage",
         "degree-days above one threshold are not degree-days above another",
         "above the thresholds of the flights");
   }

@@ -1,0 +1,5 @@
+/**
+ * How good forecasts of flights are: scores, forecasts of past seasons as they would have been
+ * issued, and plain references to beat.
+ */
+package agro.generation.skill;
