@@ -1,7 +1,6 @@
 package agro.season;
 
 import agro.development.DegreeDayModel;
-import agro.development.ThermalTimeScale;
 import agro.generation.ObservedSeason;
 import agro.generation.TrapSeason;
 import agro.weather.DailyTemperatures;
@@ -43,7 +42,6 @@ public record FieldSeason(TrapSeason traps, DailyTemperatures temperatures, Loca
    * @return what the fit of flight timing takes
    */
   public ObservedSeason observed(DegreeDayModel model) {
-    return new ObservedSeason(
-        traps, ThermalTimeScale.of(model, temperatures, temperatures.firstDay()));
+    return ObservedSeason.of(traps, model, temperatures);
   }
 }

@@ -33,6 +33,12 @@ enum FolderLayout {
               "neighbour",
               "the place whose log bridges gaps of this one and gives past years",
               "District station"),
+          Column.open(
+              "trend_c_per_decade",
+              "warming of the climate in °C for ten years, by which past years are moved; they stay"
+                  + " as they were when empty",
+              ""),
+          Column.open("trend_source", "where the trend comes from; needed with one", ""),
           Column.open("note", "anything", ""))),
   LOGS(
       "logs.csv",
@@ -51,14 +57,14 @@ enum FolderLayout {
               "daily extremes"),
           Column.open(
               "separator",
-              "comma (assumed when empty), semicolon or tab between cells",
+              "comma, semicolon or tab between cells; detected when empty",
               "comma",
               "comma"),
-          Column.open("decimal", "point (assumed when empty) or comma", "point", "point"),
+          Column.open("decimal", "point or comma; detected when empty", "point", "point"),
           Column.needed("time_column", "heading of the column of times or days", "time", "day"),
           Column.open(
               "time_pattern",
-              "letters of the written time, such as `dd.MM.yyyy HH:mm`; year-month-day when empty",
+              "letters of the written time, such as `dd.MM.yyyy HH:mm`; detected when empty",
               "yyyy-MM-dd HH:mm"),
           Column.open(
               "zone",
@@ -84,9 +90,16 @@ enum FolderLayout {
           Column.needed("unit", "°C, °F or K (or the UCUM codes Cel, [degF], K)", "°C", "°C"),
           Column.open(
               "missing",
-              "codes that stand for no value, apart by spaces; empty cells always do",
+              "codes that stand for no value, apart by spaces; empty cells always do, and the usual"
+                  + " codes where the way of writing is detected",
               "-999"),
-          Column.open("made_on", "day on which forecast days were made; needed for those", ""))),
+          Column.open("made_on", "day on which forecast days were made; needed for those", ""),
+          Column.open(
+              "errors_c",
+              "standard errors of forecast days in °C, apart by spaces: of the day they were made,"
+                  + " of the next and so on; the last one holds for all later days; taken as exact"
+                  + " when empty",
+              ""))),
   PESTS(
       "pests.csv",
       "pests, one a line, with thresholds and requirements and the source of each",
@@ -121,9 +134,43 @@ enum FolderLayout {
           Column.open("first_egg_source", "where it comes from", ""),
           Column.needed("season_start", "month-day from whose beginning degree-days run", "03-01"),
           Column.needed(
-              "season_end",
-              "month-day on which the season ends; may lie beyond New Year",
-              "10-31"))),
+              "season_end", "month-day on which the season ends; may lie beyond New Year", "10-31"),
+          Column.open(
+              "critical_day_length_h",
+              "day length in hours; eggs laid after the day on which it falls below give no further"
+                  + " flight that season; needs the latitude of the place",
+              ""),
+          Column.open(
+              "day_length_ends",
+              "where the sun stands when the day begins and ends: upper edge seen (assumed when"
+                  + " empty), centre, civil twilight, nautical twilight, astronomical twilight",
+              ""),
+          Column.open("day_length_source", "where it comes from; needed with one", ""),
+          Column.open(
+              "cold_end_c", "a day with this minimum in °C or a lower one ends the season", ""),
+          Column.open(
+              "cold_end_from", "month-day from which it does; needed with such a minimum", ""),
+          Column.open("cold_end_source", "where it comes from; needed with one", ""),
+          Column.open(
+              "last_useful_day",
+              "month-day after which a date does not matter, such as the end of harvest",
+              ""))),
+  STAGES(
+      "stages.csv",
+      "stages that follow each flight, such as the hatch of eggs; the file may be left out",
+      List.of(
+          Column.needed("pest", "a pest of `pests.csv`", "leek moth"),
+          Column.needed("stage", "the stage in words", "eggs hatch"),
+          Column.needed(
+              "after_flight_c_d", "°C·d from a share of the flight to that of the stage", "90"),
+          Column.needed(
+              "lower_c",
+              "lower threshold of this requirement in °C; where it is not that of the pest the"
+                  + " stage is added up on a scale of its own",
+              "7"),
+          Column.open(
+              "upper_c", "its upper threshold in °C; needed where the pest has a cutoff", ""),
+          Column.needed("source", "where it comes from", "invented for demonstration"))),
   TRAPS(
       "traps.csv",
       "traps, one a line",
@@ -150,6 +197,42 @@ enum FolderLayout {
               "0"),
           Column.open("nights_open", "nights on which the trap could catch; all when empty", ""),
           Column.open("lure_renewed", "yes or no (assumed when empty)", "yes"),
+          Column.open("note", "anything", ""))),
+  FORECASTS(
+      "forecasts.csv",
+      "the ledger: forecasts as they were issued, one date a line; the program adds lines and never"
+          + " changes one, nor should you",
+      List.of(
+          Column.needed("issued", "day of issue; nothing later was known", "2026-05-20"),
+          Column.needed("place", "the place", "Long Acre"),
+          Column.needed("pest", "the pest", "leek moth"),
+          Column.needed("season_start", "first day of the season that was forecast", "2026-03-01"),
+          Column.needed("season_end", "its last day; later is `not this season`", "2026-10-31"),
+          Column.needed("event", "flight, or the stage that follows it", "flight"),
+          Column.needed("generation", "number of the flight", "2"),
+          Column.needed("share_percent", "share of the flight that is over: 5, 50 or 95", "50"),
+          Column.needed(
+              "p05",
+              "the day by which the event comes with 5 chances in 100, or `not this season`",
+              "2026-06-11"),
+          Column.needed(
+              "p10", "the day by which the event comes with 10 chances in 100", "2026-06-14"),
+          Column.needed(
+              "p25", "the day by which the event comes with 25 chances in 100", "2026-06-18"),
+          Column.needed(
+              "p50", "the day by which the event comes with 50 chances in 100", "2026-06-23"),
+          Column.needed(
+              "p75", "the day by which the event comes with 75 chances in 100", "2026-06-29"),
+          Column.needed(
+              "p90", "the day by which the event comes with 90 chances in 100", "2026-07-06"),
+          Column.needed(
+              "p95", "the day by which the event comes with 95 chances in 100", "2026-07-11"),
+          Column.needed(
+              "chance_not_reached",
+              "chance that the event does not come this season, 0 to 1",
+              "0.02"),
+          Column.needed(
+              "method", "what the forecast rests on", "\"normal flights, 4 seasons, invented\""),
           Column.open("note", "anything", "")));
 
   static final String NIGHTS_OPEN = "nights_open";

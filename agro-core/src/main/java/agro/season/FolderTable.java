@@ -25,6 +25,16 @@ final class FolderTable {
 
   /** The lines of a table that has all columns it needs; further columns are reported. */
   static List<DelimitedLine> lines(Path folder, FolderLayout table, ReadReport.Collector report) {
+    return read(folder, table, report).requireRows().lines();
+  }
+
+  /** The same of a table that may have a heading alone. */
+  static List<DelimitedLine> linesIfAny(
+      Path folder, FolderLayout table, ReadReport.Collector report) {
+    return read(folder, table, report).lines();
+  }
+
+  private static DelimitedText read(Path folder, FolderLayout table, ReadReport.Collector report) {
     var name = table.fileName();
     var text = TextFile.read(folder.resolve(name), name, StandardCharsets.UTF_8);
     var read = DelimitedText.parse(name, text, DelimitedFormat.COMMA, table.neededColumns());
@@ -38,7 +48,7 @@ final class FolderTable {
             "the layout has no such column, so it is not used" + near);
       }
     }
-    return read.requireRows().lines();
+    return read;
   }
 
   /** A table whose first column names each line once. */

@@ -54,8 +54,9 @@ final class FolderTemplate {
             """
             # A season folder
 
-            One folder holds the logs and traps of one district: five tables and the log files that
-            they name. All tables are plain CSV: comma between cells, decimal point, UTF-8. A line
+            One folder holds the logs and traps of one district: five tables, the log files
+            that they name, and two tables more that may be left out: `stages.csv` and
+            `forecasts.csv`. All tables are plain CSV: comma between cells, decimal point, UTF-8. A line
             that begins with `#` is a comment; blank lines are skipped. Columns may stand in any
             order, and columns that may be empty may be left out. A cell with a comma stands in
             double quotes. Names are compared letter by letter.

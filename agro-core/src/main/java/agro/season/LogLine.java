@@ -1,11 +1,12 @@
 package agro.season;
 
-import agro.reading.DelimitedFormat;
 import agro.reading.DelimitedLine;
 import agro.report.InputProblem;
 import agro.units.TemperatureUnit;
-import agro.weather.LogColumns;
-import agro.weather.LogFormat;
+import agro.weather.log.CellSeparator;
+import agro.weather.log.DecimalMark;
+import agro.weather.log.LogColumns;
+import agro.weather.log.LogFormat;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -18,43 +19,52 @@ final class LogLine {
 
   private LogLine() {}
 
+  /**
+   * The format of a log. With separator, decimal mark and pattern of the time declared, it is a
+   * plain table; what is left empty of these is detected in the log.
+   */
   static LogFormat format(DelimitedLine line, LogKind kind) {
-    var format =
-        (kind == LogKind.READINGS ? readings(line) : days(line))
-            .withText(text(line))
-            .withUnit(unit(line))
-            .withMissingCodes(missingCodes(line));
+    var separator = line.optionalChoice("separator", Separator.class).map(LogLine::separator);
+    var decimal = line.optionalChoice("decimal", DecimalMark.class);
     var pattern = line.optionalText("time_pattern");
-    return pattern.isPresent() ? format.withTimePattern(pattern.get()) : format;
+    boolean isPlain = separator.isPresent() && decimal.isPresent() && pattern.isPresent();
+    var format = isPlain ? LogFormat.readings() : LogFormat.detect();
+    format = format.withColumns(columns(line, kind)).withUnit(unit(line));
+    if (separator.isPresent()) {
+      format = format.withSeparator(separator.get());
+    }
+    if (decimal.isPresent()) {
+      format = format.withDecimalMark(decimal.get());
+    }
+    if (pattern.isPresent()) {
+      format = format.withTimePattern(pattern.get());
+    }
+    if (isPlain || line.optionalText("missing").isPresent()) {
+      format = format.withMissingCodes(missingCodes(line));
+    }
+    return kind == LogKind.READINGS ? clocked(line, format) : format;
   }
 
-  private static LogFormat readings(DelimitedLine line) {
-    var columns = new LogColumns.Readings(line.text("time_column"), line.text("value_column"));
-    var format = LogFormat.readings().withColumns(columns);
+  private static LogColumns columns(DelimitedLine line, LogKind kind) {
+    var time = line.text("time_column");
+    return kind == LogKind.READINGS
+        ? new LogColumns.Readings(time, line.text("value_column"))
+        : new LogColumns.Extremes(time, line.text("min_column"), line.text("max_column"));
+  }
+
+  private static LogFormat clocked(DelimitedLine line, LogFormat format) {
     var clocked = line.optionalText("zone").isPresent() ? format.withZone(zone(line)) : format;
     return line.optionalText("day_offset")
         .map(text -> clocked.withDayOffset(dayOffset(line, text)))
         .orElse(clocked);
   }
 
-  private static LogFormat days(DelimitedLine line) {
-    return LogFormat.dailyExtremes()
-        .withColumns(
-            new LogColumns.Extremes(
-                line.text("time_column"), line.text("min_column"), line.text("max_column")));
-  }
-
-  private static DelimitedFormat text(DelimitedLine line) {
-    char separator =
-        switch (line.optionalChoice("separator", Separator.class).orElse(Separator.COMMA)) {
-          case COMMA -> ',';
-          case SEMICOLON -> ';';
-          case TAB -> '\t';
-        };
-    var decimal = line.optionalChoice("decimal", DecimalMark.class).orElse(DecimalMark.POINT);
-    return DelimitedFormat.COMMA
-        .withSeparator(separator)
-        .withDecimalMark(decimal == DecimalMark.COMMA ? ',' : '.');
+  private static CellSeparator separator(Separator word) {
+    return switch (word) {
+      case COMMA -> CellSeparator.COMMA;
+      case SEMICOLON -> CellSeparator.SEMICOLON;
+      case TAB -> CellSeparator.TAB;
+    };
   }
 
   private static TemperatureUnit unit(DelimitedLine line) {
@@ -107,11 +117,5 @@ final class LogLine {
     COMMA,
     SEMICOLON,
     TAB
-  }
-
-  /** The words of the column {@code decimal}. */
-  enum DecimalMark {
-    POINT,
-    COMMA
   }
 }

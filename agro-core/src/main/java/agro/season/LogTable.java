@@ -4,16 +4,12 @@ import agro.reading.DelimitedLine;
 import agro.report.InputProblem;
 import agro.report.Progress;
 import agro.report.ReadReport;
-import agro.report.ReadReport.Deed;
-import agro.report.SourceLocation;
-import agro.weather.DailyExtremes;
 import agro.weather.DailyTemperatures;
 import agro.weather.DayOrigin;
-import agro.weather.TemperatureLog;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +18,11 @@ import java.util.Optional;
 
 /** Reads the table of logs and the logs that it names, and joins those of one place. */
 final class LogTable {
+  private static final String ERRORS = "errors_c";
+
   private final Path folder;
   private final Map<String, MonitoredPlace> places;
-  private final Map<String, List<TemperatureLog>> measured = new LinkedHashMap<>();
+  private final Map<String, List<MeasuredLog>> measured = new LinkedHashMap<>();
   private final Map<String, List<PlaceLog.Foreseen>> foreseen = new LinkedHashMap<>();
 
   private LogTable(Path folder, Map<String, MonitoredPlace> places) {
@@ -32,22 +30,60 @@ final class LogTable {
     this.places = places;
   }
 
-  /** The logs by place; a place without a log is left out. */
+  /**
+   * The logs by place, and what is wrong with places of which a log is bad.
+   *
+   * @param sound places whose logs could all be read; a place without a log is left out
+   * @param bad the first problem of each other place
+   */
+  record Logs(Map<String, PlaceLog> sound, Map<String, InputProblem> bad) {}
+
+  /** The logs by place; of several bad logs the first one is told. */
   static Map<String, PlaceLog> read(
-      Path folder, Map<String, MonitoredPlace> places, ReadReport.Collector report) {
+      Path folder,
+      Map<String, MonitoredPlace> places,
+      KnownDays known,
+      ReadReport.Collector report) {
+    var logs = readEach(folder, places, known, report);
+    var first = logs.bad().values().stream().findFirst();
+    if (first.isPresent()) {
+      throw first.get();
+    }
+    return logs.sound();
+  }
+
+  /** The logs by place, bad ones apart. */
+  static Logs readEach(
+      Path folder,
+      Map<String, MonitoredPlace> places,
+      KnownDays known,
+      ReadReport.Collector report) {
     var table = new LogTable(folder, places);
     var named = new ArrayList<LogFile>();
     for (var line : FolderTable.lines(folder, FolderLayout.LOGS, report)) {
       report.countRow();
       named.add(table.named(line));
     }
-    var read = LogFiles.read(named, Progress.ofThread());
-    for (int i = 0; i < named.size(); i++) {
-      table.add(named.get(i), read.get(i));
-    }
+    named.removeIf(file -> file.madeOn().filter(day -> day.isAfter(known.last())).isPresent());
+    var bad = new LinkedHashMap<String, InputProblem>();
+    LogFiles.read(
+            named,
+            known,
+            Progress.ofThread(),
+            (file, problem) -> bad.putIfAbsent(file.place(), problem))
+        .forEach(log -> log.ifPresent(table::add));
+    table.measured.keySet().removeAll(bad.keySet());
     var joined = new LinkedHashMap<String, PlaceLog>();
-    table.measured.forEach((place, logs) -> joined.put(place, table.join(place, logs)));
-    return joined;
+    table.measured.forEach(
+        (place, logs) -> {
+          try {
+            var foreseen = table.foreseen.getOrDefault(place, List.of());
+            joined.put(place, PlaceLog.join(place, logs, foreseen));
+          } catch (InputProblem problem) {
+            bad.put(place, problem);
+          }
+        });
+    return new Logs(joined, bad);
   }
 
   private LogFile named(DelimitedLine line) {
@@ -60,72 +96,56 @@ final class LogTable {
             ? Optional.of(line.date("made_on"))
             : Optional.<LocalDate>empty();
     var file = line.text("file");
-    return new LogFile(folder.resolve(file), file, format, name, place.medium(), madeOn);
+    var errors = madeOn.isPresent() ? errors(line) : List.<Double>of();
+    return new LogFile(folder.resolve(file), file, format, name, place.medium(), madeOn, errors);
   }
 
-  private void add(LogFile file, TemperatureLog log) {
+  private static List<Double> errors(DelimitedLine line) {
+    var text = line.optionalText(ERRORS).orElse("").strip();
+    var errors = new ArrayList<Double>();
+    for (var word : text.isEmpty() ? new String[0] : text.split("\\s+")) {
+      if (!word.matches("\\d{1,2}(\\.\\d+)?")) {
+        throw InputProblem.at(line.location(ERRORS), "the cell reads \"" + text + "\"")
+            .expected("standard errors in °C, each 0 or more, apart by spaces, such as 1.0 1.5 2.1")
+            .because("the error of a forecast day is looked up by the days since it was made")
+            .mend("write numbers with a decimal point, or leave the cell empty");
+      }
+      errors.add(Double.valueOf(word));
+    }
+    return errors;
+  }
+
+  private void add(MeasuredLog read) {
+    var file = read.file();
     if (file.madeOn().isPresent()) {
       foreseen
           .computeIfAbsent(file.place(), p -> new ArrayList<>())
-          .add(new PlaceLog.Foreseen(file.madeOn().get(), asForecast(log.daily())));
+          .add(new PlaceLog.Foreseen(file.madeOn().get(), asForecast(read)));
     } else {
-      measured.computeIfAbsent(file.place(), p -> new ArrayList<>()).add(log);
+      measured.computeIfAbsent(file.place(), p -> new ArrayList<>()).add(read);
     }
   }
 
-  private static DailyTemperatures asForecast(DailyTemperatures log) {
-    var days = new ArrayList<DailyExtremes>();
+  private static DailyTemperatures asForecast(MeasuredLog read) {
+    var log = read.log().daily();
+    var errors = read.file().errorsByLead();
+    var madeOn = read.file().madeOn().orElseThrow();
+    var foreseen = DailyTemperatures.builder(log.firstDay(), log.lastDay());
     for (int i = 0; i < log.size(); i++) {
-      log.extremes(log.day(i)).ifPresent(days::add);
+      var day = log.day(i);
+      var lead = Math.max(0, (int) ChronoUnit.DAYS.between(madeOn, day));
+      var error = errors.isEmpty() ? 0 : errors.get(Math.min(lead, errors.size() - 1));
+      log.extremes(day)
+          .ifPresent(
+              extremes ->
+                  foreseen.put(
+                      day,
+                      extremes.minCelsius(),
+                      extremes.maxCelsius(),
+                      error,
+                      error,
+                      DayOrigin.FORECAST));
     }
-    return DailyTemperatures.of(log.place(), log.medium(), days, DayOrigin.FORECAST);
-  }
-
-  private PlaceLog join(String place, List<TemperatureLog> logs) {
-    var ordered = new ArrayList<>(logs);
-    ordered.sort(Comparator.comparing(log -> log.daily().firstDay()));
-    var report = new ReadReport.Collector(place);
-    Optional<DailyTemperatures> joined = Optional.empty();
-    for (var log : ordered) {
-      report.addAll(log.report());
-      var days = log.daily();
-      joined = Optional.of(joined.map(before -> continued(before, days, report)).orElse(days));
-    }
-    return new PlaceLog(
-        joined.orElseThrow(), foreseen.getOrDefault(place, List.of()), report.report());
-  }
-
-  /** Days that stand in two logs must agree; then it does not matter which one is taken. */
-  private static DailyTemperatures continued(
-      DailyTemperatures before, DailyTemperatures days, ReadReport.Collector report) {
-    int common = 0;
-    for (int i = 0; i < days.size(); i++) {
-      var day = days.day(i);
-      var one = before.extremes(day);
-      var other = days.extremes(day);
-      if (one.isPresent() && other.isPresent()) {
-        requireEqual(days.place(), one.get(), other.get());
-        common++;
-      }
-    }
-    if (common > 0) {
-      report.add(
-          Deed.NOTED,
-          SourceLocation.NONE,
-          days.place() + ": " + common + " days stand in two logs with the same values");
-    }
-    return before.filledFrom(days).followedBy(days);
-  }
-
-  private static void requireEqual(String place, DailyExtremes one, DailyExtremes other) {
-    if (!one.equals(other)) {
-      throw InputProblem.at(
-              SourceLocation.file(FolderLayout.LOGS.fileName()),
-              "two logs of " + place + " with different extremes on " + one.date())
-          .expected("logs of a place that follow each other or agree")
-          .because("it is not known which of the two holds")
-          .mend(
-              "take the days out of one of the logs, or give the other sensor a place of its own");
-    }
+    return foreseen.build(log.place(), log.medium());
   }
 }

@@ -2,8 +2,8 @@ package agro.season;
 
 import agro.report.ReadReport;
 import agro.weather.DailyTemperatures;
-import agro.weather.PastYears;
-import agro.weather.StationOffset;
+import agro.weather.climate.PastYears;
+import agro.weather.climate.StationOffset;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,9 +25,12 @@ final class PastWeather {
 
   private final DailyTemperatures history;
   private final Optional<StationOffset> offset;
+  private final double trendCelsiusPerDecade;
 
-  PastWeather(DailyTemperatures history, Optional<StationOffset> offset) {
+  PastWeather(
+      DailyTemperatures history, Optional<StationOffset> offset, double trendCelsiusPerDecade) {
     this.history = history;
+    this.trendCelsiusPerDecade = trendCelsiusPerDecade;
     this.offset = offset;
   }
 
@@ -47,7 +50,7 @@ final class PastWeather {
    * @param seed seed of the order in which the errors of the offset are dealt out
    */
   Found between(LocalDate from, LocalDate to, long seed) {
-    var runs = PastYears.of(history).runs(from, to);
+    var runs = PastYears.of(history).shiftedByTrend(trendCelsiusPerDecade).runs(from, to);
     if (offset.isEmpty()) {
       return new Found(runs.members(), runs.report());
     }

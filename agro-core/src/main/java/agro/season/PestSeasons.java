@@ -1,11 +1,15 @@
 package agro.season;
 
+import agro.generation.FlightTiming;
+import agro.generation.FlightTimingFit;
+import agro.generation.GenerationForecast;
 import agro.generation.ObservedSeason;
 import agro.generation.SeasonUnderWay;
 import agro.report.InputProblem;
+import agro.report.Progress;
 import agro.report.ReadReport;
 import agro.weather.DailyTemperatures;
-import agro.weather.StationOffset;
+import agro.weather.climate.StationOffset;
 import agro.working.Presentable;
 import agro.working.Presentation;
 import java.time.LocalDate;
@@ -106,10 +110,11 @@ public record PestSeasons(
     var lastDay = season.end();
     known = known.lastDay().isAfter(lastDay) ? known.upTo(lastDay) : known;
     var ahead = known.lastDay().plusDays(1);
+    var trend = place.trend().map(ClimateTrend::celsiusPerDecade).orElse(0.0);
     var weather =
         ahead.isAfter(lastDay)
             ? PastWeather.NOTHING_AHEAD
-            : new PastWeather(offset.isPresent() ? neighbour.orElseThrow() : own, offset)
+            : new PastWeather(offset.isPresent() ? neighbour.orElseThrow() : own, offset, trend)
                 .between(ahead, lastDay, seed);
     return new SeasonAhead(
         new SeasonUnderWay(
@@ -120,8 +125,33 @@ public record PestSeasons(
             lastDay,
             issueDate,
             known,
-            weather.members()),
+            weather.members(),
+            pest.limits().of(pest.season(), season.year(), place),
+            BridgedDayErrors.of(own, neighbour, offset),
+            trend),
         weather.report());
+  }
+
+  /**
+   * The forecast of the season under way with the stages of the folder, from a fit of the seasons
+   * before it.
+   *
+   * @param fit what {@link #fit} gave, or a fit by other choices
+   * @param seed seed of the order in which the errors of the station's offset are dealt out
+   * @return the forecast
+   * @throws InputProblem as from {@link #ahead}, and when nothing tells when the flights begin
+   */
+  public GenerationForecast forecast(FlightTimingFit fit, long seed) {
+    return GenerationForecast.of(fit, ahead(seed).underWay(), pest.stages(), Progress.ofThread());
+  }
+
+  /**
+   * The usual fit of flight timing to the seasons that were over on the day of issue.
+   *
+   * @return the fit
+   */
+  public FlightTimingFit fit() {
+    return FlightTiming.searching(pest.range()).fit(past());
   }
 
   private InputProblem nothingUnderWay() {

@@ -40,6 +40,7 @@ final class PestTable {
 
   private MonitoredPest pest(DelimitedLine line) {
     report.countRow();
+    var season = new SeasonWindow(monthDay(line, "season_start"), monthDay(line, "season_end"));
     return new MonitoredPest(
         line.text("pest"),
         line.optionalText("scientific_name").orElse(""),
@@ -47,7 +48,9 @@ final class PestTable {
         FolderTable.located(line, "lower_c", () -> model(line)),
         source(line, "threshold_source"),
         FolderTable.located(line, "egg_to_adult_c_d", () -> range(line)),
-        new SeasonWindow(monthDay(line, "season_start"), monthDay(line, "season_end")));
+        season,
+        List.of(),
+        new PestLimitCells(line, season, report).limits());
   }
 
   private <T> T assumed(DelimitedLine line, String column, Optional<T> given, T usual) {
@@ -75,7 +78,7 @@ final class PestTable {
     return DegreeDayModel.singleSine(thresholds, assumed(line, "cutoff", cutoff, UpperCutoff.NONE));
   }
 
-  private static Temperature celsius(DelimitedLine line, String column, double value) {
+  static Temperature celsius(DelimitedLine line, String column, double value) {
     if (!(value >= COLDEST_THRESHOLD && value <= WARMEST_THRESHOLD)) {
       throw InputProblem.at(line.location(column), "a threshold of " + value + " °C")
           .expected("a temperature from -20 to 60 °C")
@@ -133,11 +136,15 @@ final class PestTable {
   /**
    * The words of a standing mark a figure without a publication; other text cites what was read.
    */
-  private static Reference source(DelimitedLine line, String column) {
+  static Reference source(DelimitedLine line, String column) {
+    return source(line, column, line.text("pest") + ", " + words(column));
+  }
+
+  static Reference source(DelimitedLine line, String column, String ofWhat) {
     var text = line.text(column);
     for (var standing : Standing.values()) {
       if (standing.words().equalsIgnoreCase(text)) {
-        return new Reference("", 0, line.text("pest") + ", " + words(column), "", standing);
+        return new Reference("", 0, ofWhat, "", standing);
       }
     }
     return new Reference("", 0, text, "", Standing.READ);
@@ -149,11 +156,14 @@ final class PestTable {
       case "egg_to_adult_source" -> "thermal time from egg to adult";
       case "first_egg_source" -> "thermal time from adult to first egg";
       case "generation_source" -> "range of the interval between flights";
+      case "day_length_source" -> "critical day length";
+      case "cold_end_source" -> "cold that ends the season";
+      case "source" -> "thermal time from the flight to a stage";
       default -> "thresholds";
     };
   }
 
-  private static MonthDay monthDay(DelimitedLine line, String column) {
+  static MonthDay monthDay(DelimitedLine line, String column) {
     var text = line.text(column);
     try {
       return MonthDay.parse("--" + text);

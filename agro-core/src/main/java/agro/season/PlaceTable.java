@@ -5,13 +5,16 @@ import agro.report.InputProblem;
 import agro.report.ReadReport;
 import agro.report.ReadReport.Deed;
 import agro.weather.Medium;
+import agro.weather.climate.PastYears;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads the table of places. */
 final class PlaceTable {
   private static final String SENSOR = "sensor_m";
+  private static final String TREND = "trend_c_per_decade";
 
   private final ReadReport.Collector report;
 
@@ -49,7 +52,25 @@ final class PlaceTable {
         within(line, "altitude_m", 9000),
         medium(line),
         line.optionalText("neighbour"),
-        line.optionalText("note").orElse(""));
+        line.optionalText("note").orElse(""),
+        trend(line));
+  }
+
+  private static Optional<ClimateTrend> trend(DelimitedLine line) {
+    var trend = line.optionalNumber(TREND);
+    if (trend.isEmpty()) {
+      return Optional.empty();
+    }
+    if (Math.abs(trend.getAsDouble()) > PastYears.STEEPEST_TREND) {
+      throw InputProblem.at(line.location(TREND), "the cell reads " + trend.getAsDouble())
+          .expected("at most 2 °C a decade upwards or downwards")
+          .because("a steeper trend is a mistake of unit or decade")
+          .mend("give the warming in °C for ten years, such as 0.3");
+    }
+    return Optional.of(
+        new ClimateTrend(
+            trend.getAsDouble(),
+            PestTable.source(line, "trend_source", line.text("place") + ", trend of the climate")));
   }
 
   private static OptionalDouble within(DelimitedLine line, String column, double limit) {

@@ -18,10 +18,16 @@ final class SeasonAssembly {
   private final MonitoredPest pest;
   private final MonitoredPlace place;
   private final LocalDate issueDate;
+  private final KnownDays known;
   private final ReadReport.Collector report;
 
   SeasonAssembly(
-      MonitoredPest pest, MonitoredPlace place, LocalDate issueDate, ReadReport.Collector report) {
+      MonitoredPest pest,
+      MonitoredPlace place,
+      LocalDate issueDate,
+      KnownDays known,
+      ReadReport.Collector report) {
+    this.known = known;
     this.pest = pest;
     this.place = place;
     this.issueDate = issueDate;
@@ -37,6 +43,11 @@ final class SeasonAssembly {
     var temperatures = SeasonTemperatures.of(own, neighbour);
     report.addAll(temperatures.report());
     var bySeason = VisitBook.seasons(pest.season(), visits, report);
+    bySeason.replaceAll(
+        (year, all) ->
+            all.stream()
+                .filter(located -> known.knowsVisit(year, located.visit().date()))
+                .toList());
     var years = new TreeSet<>(bySeason.keySet());
     pest.season().yearOf(issueDate).ifPresent(years::add);
     var seasons = new ArrayList<FieldSeason>();
@@ -62,7 +73,8 @@ final class SeasonAssembly {
       int year, SeasonTemperatures temperatures, List<LocatedVisit> visits) {
     var start = pest.season().start(year);
     var end = pest.season().end(year);
-    var lastKnown = end.isBefore(issueDate) ? end : issueDate;
+    var underWay = !issueDate.isBefore(start) && issueDate.isBefore(end);
+    var lastKnown = underWay ? issueDate : end;
     var found = temperatures.between(start, lastKnown);
     report.addAll(found.report());
     if (found.days().isEmpty()) {

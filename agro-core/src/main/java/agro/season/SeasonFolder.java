@@ -11,6 +11,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A folder of plain CSV files with the places, logs, pests, traps and visits of one district. Its
@@ -32,12 +33,29 @@ public final class SeasonFolder {
       Map<String, PlacedTrap> traps,
       ReadReport report) {}
 
-  /** What is known on a day of issue; the day is assumed unless it was given. */
+  /**
+   * All lines and logs of the folder, and the days of which something is known on the day of issue.
+   * Logs are cut to those days when they are asked for, a log of readings by reading it anew.
+   */
   private record Known(
       List<VisitLine> visits,
       Map<String, PlaceLog> logs,
+      Map<String, InputProblem> badLogs,
       LocalDate issueDate,
-      boolean issueDateAssumed) {}
+      KnownDays days,
+      boolean issueDateAssumed) {
+
+    Optional<PlaceLog> log(String place) {
+      if (badLogs.containsKey(place)) {
+        throw badLogs.get(place);
+      }
+      return Optional.ofNullable(logs.get(place)).flatMap(log -> log.known(days));
+    }
+
+    List<VisitLine> visitsByThen() {
+      return visits.stream().filter(visit -> !visit.date().isAfter(days.last())).toList();
+    }
+  }
 
   /**
    * Reads a folder. The day of issue is taken to be the newest day of a visit or a log, which is
@@ -48,6 +66,49 @@ public final class SeasonFolder {
    * @throws InputProblem when a table or a log is missing, cannot be read, or contradicts itself
    */
   public static SeasonFolder read(Path folder) {
+    return read(folder, KnownDays.upTo(LocalDate.MAX));
+  }
+
+  /**
+   * Reads a folder as it was known at the end of a day. Of later visits and lines of logs only the
+   * day is read, so that nothing in them can matter, not even a fault.
+   *
+   * @param folder the folder
+   * @param day the day of issue
+   * @return what stood in it then
+   * @throws InputProblem as from {@link #read(Path)}, and when nothing was known on that day
+   */
+  public static SeasonFolder read(Path folder, LocalDate day) {
+    return read(folder, KnownDays.upTo(day)).upTo(day);
+  }
+
+  /**
+   * Reads a folder of which single logs may be bad. Whoever asks for a place that needs a bad log
+   * is told; all others are served.
+   */
+  static SeasonFolder readSoundLogs(Path folder, Optional<LocalDate> day) {
+    var read = read(folder, KnownDays.upTo(day.orElse(LocalDate.MAX)), LogTable::readEach);
+    return day.isPresent() ? read.upTo(day.get()) : read;
+  }
+
+  private static SeasonFolder read(Path folder, KnownDays known) {
+    return read(
+        folder,
+        known,
+        (where, places, days, report) ->
+            new LogTable.Logs(LogTable.read(where, places, days, report), Map.of()));
+  }
+
+  /** How the logs that a folder names are read. */
+  private interface LogReading {
+    LogTable.Logs read(
+        Path folder,
+        Map<String, MonitoredPlace> places,
+        KnownDays known,
+        ReadReport.Collector report);
+  }
+
+  private static SeasonFolder read(Path folder, KnownDays known, LogReading reading) {
     if (!Files.isDirectory(folder)) {
       throw InputProblem.at(SourceLocation.file(folder.toString()), "there is no such folder")
           .expected("a season folder")
@@ -56,13 +117,21 @@ public final class SeasonFolder {
     }
     var report = new ReadReport.Collector(folder.toString());
     var places = PlaceTable.read(folder, report);
-    var pests = PestTable.read(folder, report);
+    var pests = StageTable.addTo(PestTable.read(folder, report), folder, report);
     var traps = TrapTable.read(folder, places.keySet(), pests.keySet(), report);
-    var visits = VisitTable.read(folder, traps.keySet(), report);
-    var logs = LogTable.read(folder, places, report);
+    var visits = VisitTable.read(folder, traps.keySet(), known, report);
+    var found = reading.read(folder, places, known, report);
+    var logs = found.sound();
+    if (logs.isEmpty() && !found.bad().isEmpty()) {
+      throw found.bad().values().iterator().next();
+    }
+    if (visits.isEmpty() || logs.isEmpty()) {
+      throw read(folder).nothingKnown(known.last());
+    }
+    var newest = newestDay(visits, logs.values());
     return new SeasonFolder(
         new Tables(places, pests, traps, report.report()),
-        new Known(visits, logs, newestDay(visits, logs.values()), true));
+        new Known(visits, logs, found.bad(), newest, KnownDays.upTo(newest), true));
   }
 
   /**
@@ -75,14 +144,32 @@ public final class SeasonFolder {
    * @throws InputProblem when there is no such folder, and as {@link #read}
    */
   public static SeasonFolder find(String name) {
+    return read(locate(name));
+  }
+
+  /**
+   * Looks for a folder by its name, as {@link #find} does, for files in it that are no tables of a
+   * season.
+   *
+   * @param name path of the folder
+   * @return where it is, seen from the working folder; the name itself when it is nowhere
+   */
+  public static Path locate(String name) {
     var wanted = Path.of(name);
     var start = Path.of("").toAbsolutePath();
     for (var above = start; above != null && !wanted.isAbsolute(); above = above.getParent()) {
       if (Files.isDirectory(above.resolve(wanted))) {
-        return read(start.relativize(above.resolve(wanted)));
+        return start.relativize(above.resolve(wanted));
       }
     }
-    return read(wanted);
+    return wanted;
+  }
+
+  private InputProblem nothingKnown(LocalDate day) {
+    return InputProblem.of("the day of issue " + day)
+        .expected("a day with visits and temperatures on it or before it")
+        .because("nothing was known on that day")
+        .mend("choose a later day; the newest day of the folder is " + known.issueDate);
   }
 
   private static LocalDate newestDay(List<VisitLine> visits, Collection<PlaceLog> logs) {
@@ -108,23 +195,58 @@ public final class SeasonFolder {
   }
 
   /**
-   * The folder as it was known at the end of a day: later visits and log days are left out before
-   * anything is computed.
+   * The folder as it was known at the end of a day: later visits and lines of logs are left out
+   * before anything is computed. A log that goes on after the day is read anew from its file.
    *
    * @param day the day of issue
    * @return the same folder without what came later
    * @throws InputProblem when nothing was known on that day
    */
   public SeasonFolder upTo(LocalDate day) {
-    var visits = known.visits.stream().filter(visit -> !visit.date().isAfter(day)).toList();
-    var logs = PlaceLog.upTo(known.logs, day);
-    if (visits.isEmpty() || logs.isEmpty()) {
-      throw InputProblem.of("the day of issue " + day)
-          .expected("a day with visits and temperatures on it or before it")
-          .because("nothing was known on that day")
-          .mend("choose a later day; the newest day of the folder is " + known.issueDate);
+    var last = day.isBefore(known.days.last()) ? day : known.days.last();
+    var cut =
+        new Known(
+            known.visits,
+            known.logs,
+            known.badLogs,
+            day,
+            new KnownDays(last, known.days.heldBack()),
+            false);
+    var anyLog = known.logs.values().stream().anyMatch(log -> !log.days().firstDay().isAfter(last));
+    if (cut.visitsByThen().isEmpty() || !anyLog) {
+      throw nothingKnown(day);
     }
-    return new SeasonFolder(tables, new Known(visits, logs, day, false));
+    return new SeasonFolder(tables, cut);
+  }
+
+  /**
+   * The folder with the rest of one season held back: what was known of it on a day of issue, and
+   * all of the other seasons, later ones too.
+   */
+  SeasonFolder withoutRest(SeasonWindow window, int year, LocalDate day) {
+    var rest = new KnownDays.HeldBack(year, day, window.start(year + 1));
+    return new SeasonFolder(
+        tables,
+        new Known(
+            known.visits,
+            known.logs,
+            known.badLogs,
+            day,
+            new KnownDays(known.days.last(), Optional.of(rest)),
+            false));
+  }
+
+  /**
+   * The past seasons of one pest at one place, and what was known of them on any day: what a
+   * hindcast takes.
+   *
+   * @param pest name of the pest; blank for that of the first line of the table of traps
+   * @param place name of the place; blank for the first one with traps for the pest
+   * @return the archive, with the usual fit of flight timing
+   * @throws InputProblem as from {@link #chosen}
+   */
+  public FolderArchive archive(String pest, String place) {
+    return new FolderArchive(this, chosen(pest, place));
   }
 
   /**
@@ -194,7 +316,9 @@ public final class SeasonFolder {
    */
   public ReadReport report() {
     var all = issueDateReport();
-    known.logs.values().forEach(log -> all.addAll(log.report()));
+    known.logs.keySet().stream()
+        .flatMap(place -> known.log(place).stream())
+        .forEach(log -> all.addAll(log.report()));
     return all.report();
   }
 
@@ -268,19 +392,16 @@ public final class SeasonFolder {
       throw noTrap(pest, place);
     }
     wantedPlace.medium().require(wantedPest.medium(), "the line of " + pest + " in pests.csv");
-    var own = known.logs.get(place);
-    if (own == null) {
-      throw noLog(wantedPlace);
-    }
+    var own = known.log(place).orElseThrow(() -> noLog(wantedPlace));
     report.addAll(own.report());
-    var neighbour = wantedPlace.neighbour().map(known.logs::get);
+    var neighbour = wantedPlace.neighbour().flatMap(known::log);
     neighbour.ifPresent(log -> report.addAll(log.report()));
-    return new SeasonAssembly(wantedPest, wantedPlace, known.issueDate, report)
+    return new SeasonAssembly(wantedPest, wantedPlace, known.issueDate, known.days, report)
         .join(
             own.days(),
             neighbour.map(PlaceLog::days),
             own.foreseen(known.issueDate),
-            known.visits.stream().filter(visit -> isFor(visit, pest, place)).toList());
+            known.visitsByThen().stream().filter(visit -> isFor(visit, pest, place)).toList());
   }
 
   private boolean isFor(VisitLine visit, String pest, String place) {
@@ -326,7 +447,7 @@ public final class SeasonFolder {
         + " pests, "
         + tables.traps.size()
         + " traps, "
-        + known.visits.size()
+        + known.visitsByThen().size()
         + " lines of visits, up to "
         + known.issueDate;
   }

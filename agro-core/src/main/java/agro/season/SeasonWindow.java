@@ -6,6 +6,7 @@ import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -77,6 +78,23 @@ public record SeasonWindow(MonthDay start, MonthDay end) {
    */
   public LocalDate end(int year) {
     return end.atYear(crossesNewYear() ? year + 1 : year);
+  }
+
+  /**
+   * A day of the year inside a season.
+   *
+   * @param year the year that names the season
+   * @param day month and day
+   * @return the day of the calendar; empty when it lies between two seasons
+   */
+  public Optional<LocalDate> dayOf(int year, MonthDay day) {
+    for (int in = year; in <= year + 1; in++) {
+      var date = day.atYear(in);
+      if (!date.isBefore(start(year)) && !date.isAfter(end(year))) {
+        return Optional.of(date);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

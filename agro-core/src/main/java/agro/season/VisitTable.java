@@ -14,11 +14,14 @@ final class VisitTable {
 
   private VisitTable() {}
 
-  static List<VisitLine> read(Path folder, Set<String> traps, ReadReport.Collector report) {
+  static List<VisitLine> read(
+      Path folder, Set<String> traps, KnownDays known, ReadReport.Collector report) {
     var lines = new ArrayList<VisitLine>();
     for (var line : FolderTable.lines(folder, FolderLayout.VISITS, report)) {
-      report.countRow();
-      lines.add(visit(line, traps));
+      if (known.knows(line.date("date"))) {
+        report.countRow();
+        lines.add(visit(line, traps));
+      }
     }
     VisitBook.requireOrder(lines);
     return List.copyOf(lines);

@@ -63,4 +63,31 @@ class SeasonTemperaturesTest {
     assertThat(temperatures.report().entries(Deed.NOTED).get(0).text())
         .contains("11 days in common");
   }
+
+  /** Bridged and interpolated days carry their errors; observed ones are exact. */
+  @Test
+  void filledDaysCarryTheirErrors() {
+    var gappy = DailyTemperatures.builder(FIELD.firstDay(), FIELD.lastDay());
+    FIELD.copyInto(gappy, FIELD.firstDay());
+    var open = START.plusDays(30);
+    gappy.put(open, Double.NaN, Double.NaN, DayOrigin.MISSING);
+    var field = gappy.build("field", Medium.shelterAir());
+    var warmer = DailyTemperatures.builder(START, START.plusDays(80));
+    for (int i = 0; i <= 80; i++) {
+      warmer.put(START.plusDays(i), i % 7 + i % 2, 12 + i % 5, DayOrigin.OBSERVED);
+    }
+    var station = warmer.build("station", Medium.shelterAir());
+    var known =
+        SeasonTemperatures.of(field, Optional.of(station))
+            .between(START, START.plusDays(70))
+            .days()
+            .orElseThrow();
+    assertThat(known.origin(open)).isEqualTo(DayOrigin.INTERPOLATED);
+    assertThat(known.minStandardErrorCelsius(open)).isGreaterThan(1);
+    assertThat(known.origin(START)).isEqualTo(DayOrigin.NEIGHBOUR);
+    // Day to day the offset of the minima is 0 or 1 °C: a standard deviation of a half.
+    assertThat(known.minStandardErrorCelsius(START)).isBetween(0.49, 0.52);
+    assertThat(known.maxStandardErrorCelsius(START)).isBetween(0.0, 1e-9);
+    assertThat(known.minStandardErrorCelsius(START.plusDays(20))).isZero();
+  }
 }
