@@ -29,6 +29,7 @@ public final class Main implements Runnable {
     return List.of(
         new RunCommand(),
         new ForecastCommand(),
+        new HindcastCommand(),
         new TemplateCommand(),
         new InstallCommand(),
         new CheckCommand(),

@@ -160,7 +160,8 @@ final class AccumulationPlot {
     return switch (origin) {
       case NEIGHBOUR -> Style.NEIGHBOUR;
       case FORECAST, PAST_YEAR -> Style.FORECAST;
-      case OBSERVED, INTERPOLATED, MISSING -> Style.AT_THE_PLACE;
+      case OBSERVED, PARTLY_FILLED, INTERPOLATED, CLIMATE_NORMAL, MODELLED, MISSING ->
+          Style.AT_THE_PLACE;
     };
   }
 

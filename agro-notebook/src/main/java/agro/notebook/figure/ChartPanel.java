@@ -78,6 +78,10 @@ final class ChartPanel {
     return yLow;
   }
 
+  double yHigh() {
+    return yHigh;
+  }
+
   /** Sets both ranges, which nothing that is drawn changes. */
   ChartPanel ranges(double fromX, double toX, double fromY, double toY) {
     xLow = fromX;
@@ -91,6 +95,12 @@ final class ChartPanel {
   /** Room left of the plot, so that panels above each other keep one scale. */
   ChartPanel leftRoom(int points) {
     chart.getStyler().setYAxisLeftWidthHint(points);
+    return this;
+  }
+
+  /** How the numbers of the vertical axis are written. */
+  ChartPanel decimals(String pattern) {
+    chart.getStyler().setYAxisDecimalPattern(pattern);
     return this;
   }
 

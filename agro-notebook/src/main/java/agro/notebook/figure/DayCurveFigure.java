@@ -5,6 +5,7 @@ import agro.report.InputProblem;
 import agro.units.Numbers;
 import agro.units.TemperatureDifference;
 import agro.weather.DailyExtremes;
+import agro.weather.curve.CurveDay;
 import agro.working.Cell;
 import agro.working.ResultTable;
 import agro.working.ResultTable.Column;
@@ -17,20 +18,45 @@ public final class DayCurveFigure {
   private DayCurveFigure() {}
 
   /**
-   * Draws the temperature curve of one day with its thresholds and the area that counts.
+   * Draws the temperature curve of one day with its thresholds and the area that counts, by a
+   * method that looks neither at tomorrow nor at the sun.
    *
    * @param model the rule for degree-days
    * @param day the day
    * @return the figure
+   * @throws InputProblem when the method needs more
    */
   public static DrawnFigure of(DegreeDayModel model, DailyExtremes day) {
-    var plot = new DayCurvePlot(model, day);
-    var area = FigureWords.degreeDaysFine(model.degreeDays(day).degreeDaysC());
+    model.degreeDays(day);
+    return of(model, day, CurveDay.of(day));
+  }
+
+  /**
+   * Draws the temperature curve of one day with its thresholds and the area that counts, by any
+   * method for daily extremes.
+   *
+   * @param model the rule for degree-days
+   * @param day the day
+   * @param tomorrow the day after it
+   * @return the figure
+   * @throws InputProblem when the second day does not follow the first
+   */
+  public static DrawnFigure of(DegreeDayModel model, DailyExtremes day, DailyExtremes tomorrow) {
+    return of(model, day, model.curveDay(day, tomorrow));
+  }
+
+  private static DrawnFigure of(DegreeDayModel model, DailyExtremes day, CurveDay known) {
+    var plot = new DayCurvePlot(model, known);
+    var area = FigureWords.degreeDaysFine(model.degreeDaysC(known));
     var extremes =
         Numbers.plain(day.minCelsius()) + " to " + Numbers.plain(day.maxCelsius()) + " °C";
+    var then =
+        model.method().needsNextMinimum()
+            ? ", then down to " + Numbers.plain(known.endCelsius()) + " °C"
+            : "";
     var sheet =
         new FigureSheet(
-            FigureWords.longDay(day.date()) + ", " + extremes + ": " + area,
+            FigureWords.longDay(day.date()) + ", " + extremes + then + ": " + area,
             FigureWords.sentence(model.toString()),
             List.of(plot.panel()));
     var alternative =
@@ -38,6 +64,7 @@ public final class DayCurveFigure {
             + model.method().words()
             + " through a day of "
             + extremes
+            + then
             + ", thresholds "
             + model.thresholds()
             + ". The shaded area is "
@@ -45,7 +72,7 @@ public final class DayCurveFigure {
             + "; the plain average of the extremes would give "
             + FigureWords.degreeDaysFine(plainAverage(model, day))
             + ".";
-    return new DrawnFigure(sheet, alternative, dayCaption(model), dayData(model, day, plot));
+    return new DrawnFigure(sheet, alternative, dayCaption(model), dayData(model, day, known, plot));
   }
 
   /**
@@ -101,18 +128,24 @@ public final class DayCurveFigure {
   }
 
   private static String dayCaption(DegreeDayModel model) {
-    return "Temperature of a day as a "
-        + model.method().words()
-        + " between its extremes ("
+    return (model.method().curve().isPresent()
+            ? "Temperature of a day as a " + model.method().words() + " between its extremes ("
+            : "Degree-days by the "
+                + model.method().words()
+                + "; no curve is assumed, and the line drawn has the area that it counts (")
         + model.method().source().citation()
         + "). The shaded area, in °C times days, is what counts"
         + (model.cutoff().needsUpperThreshold()
             ? "; above the upper threshold " + model.cutoff().meaning()
             : "")
-        + ". Hours run from the day's minimum.";
+        + ". "
+        + (model.method().needsDayLength()
+            ? "Hours run from sunrise, at which the day has its minimum."
+            : "Hours run from the day's minimum.");
   }
 
-  private static ResultTable dayData(DegreeDayModel model, DailyExtremes day, DayCurvePlot plot) {
+  private static ResultTable dayData(
+      DegreeDayModel model, DailyExtremes day, CurveDay known, DayCurvePlot plot) {
     var rows = new ArrayList<List<Cell>>();
     for (var hour = 0; hour <= 24; hour++) {
       rows.add(
@@ -130,7 +163,7 @@ public final class DayCurveFigure {
             rows)
         .withNote(
             "Degree-days of the day: "
-                + FigureWords.degreeDaysFine(model.degreeDays(day).degreeDaysC())
+                + FigureWords.degreeDaysFine(model.degreeDaysC(known))
                 + "; plain average: "
                 + FigureWords.degreeDaysFine(plainAverage(model, day))
                 + ".");

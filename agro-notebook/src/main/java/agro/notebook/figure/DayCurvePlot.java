@@ -3,7 +3,7 @@ package agro.notebook.figure;
 import agro.development.DegreeDayModel;
 import agro.notebook.figure.ChartPanel.Side;
 import agro.units.Temperature;
-import agro.weather.DailyExtremes;
+import agro.weather.curve.CurveDay;
 
 /** Lays one day out: curve, thresholds, and the area that counts. */
 final class DayCurvePlot {
@@ -15,39 +15,33 @@ final class DayCurvePlot {
   private static final double HOURS = 24;
 
   private final DegreeDayModel model;
-  private final DailyExtremes day;
+  private final CurveDay day;
   private final double lower;
 
-  DayCurvePlot(DegreeDayModel model, DailyExtremes day) {
+  DayCurvePlot(DegreeDayModel model, CurveDay day) {
     this.model = model;
     this.day = day;
     lower = model.thresholds().lower().celsius();
   }
 
-  /** Temperature so many hours after the minimum, by the single sine. */
+  /**
+   * Temperature so many hours after the minimum. The averages know no moments: the first is drawn
+   * as a day that is all at its mean, the second as one that is half at either extreme, which have
+   * the areas that these averages count.
+   */
   double temperature(double hour) {
-    var mean = (day.minCelsius() + day.maxCelsius()) / 2;
-    var amplitude = (day.maxCelsius() - day.minCelsius()) / 2;
     return switch (model.method()) {
-      case SINGLE_SINE -> mean - amplitude * Math.cos(2 * Math.PI * hour / HOURS);
+      case AVERAGE_MEAN_LIMITED -> 0.5 * (day.minCelsius() + day.maxCelsius());
+      case AVERAGE_EXTREMES_LIMITED ->
+          hour < HOURS / 4 || hour > 0.75 * HOURS ? day.minCelsius() : day.maxCelsius();
+      default -> model.method().curve().orElseThrow().celsiusAt(day, hour);
     };
   }
 
   /** What counts of a temperature, in °C above the lower threshold, by the rule of the cutoff. */
   double rate(double celsius) {
-    if (celsius <= lower) {
-      return 0;
-    }
     var upper = model.thresholds().upper().map(Temperature::celsius).orElse(Double.MAX_VALUE);
-    if (celsius <= upper) {
-      return celsius - lower;
-    }
-    return switch (model.cutoff()) {
-      case NONE -> celsius - lower;
-      case HORIZONTAL -> upper - lower;
-      case INTERMEDIATE -> 2 * upper - lower - celsius;
-      case VERTICAL -> 0;
-    };
+    return model.cutoff().rate(celsius, lower, upper);
   }
 
   ChartPanel panel() {
@@ -56,6 +50,7 @@ final class DayCurvePlot {
     var base = new double[POINTS];
     var counting = new double[POINTS];
     var lowest = Math.min(lower, day.minCelsius());
+    lowest = model.method().needsNextMinimum() ? Math.min(lowest, day.endCelsius()) : lowest;
     var highest = Math.max(lower, day.maxCelsius());
     for (var i = 0; i < POINTS; i++) {
       hours[i] = HOURS * i / (POINTS - 1);
@@ -71,7 +66,10 @@ final class DayCurvePlot {
     var panel = new ChartPanel(HEIGHT, AXIS_HEIGHT, "Temperature (°C)");
     panel.ranges(0, HOURS, lowest - room, highest + room);
     NumberAxis.rule(panel, HOUR_STEP);
-    NumberAxis.label(panel, HOUR_STEP, "Time since the minimum (h)");
+    NumberAxis.label(
+        panel,
+        HOUR_STEP,
+        model.method().needsDayLength() ? "Time since sunrise (h)" : "Time since the minimum (h)");
     panel.band(hours, base, counting, FigureLook.PALE_BLUE);
     lowerThreshold(panel);
     upperThreshold(panel);
@@ -106,16 +104,16 @@ final class DayCurvePlot {
       panel.level(upper.celsius(), FigureLook.BLUE, FigureLook.dashed(2));
       panel.words(
           "upper threshold " + upper,
-          0,
+          model.method().needsDayLength() ? 0.8 * HOURS : 0,
           upper.celsius(),
-          Side.ABOVE_RIGHT,
+          model.method().needsDayLength() ? Side.ABOVE : Side.ABOVE_RIGHT,
           FigureLook.TEXT,
           FigureLook.BLUE);
     }
   }
 
   private void area(ChartPanel panel) {
-    var area = model.degreeDays(day).degreeDaysC();
+    var area = model.degreeDaysC(day);
     var reach = day.maxCelsius() - lower;
     if (area > 0) {
       var inside = reachesFar();

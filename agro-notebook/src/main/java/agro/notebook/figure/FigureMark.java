@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /** Marks of the figures. A hollow mark is white inside, so that it is seen on dark and on pale. */
 enum FigureMark {
@@ -15,7 +16,9 @@ enum FigureMark {
   /** One observation. */
   OBSERVATION(false),
   /** One observation of which only a bound is known. */
-  BOUND(true);
+  BOUND(true),
+  /** A short upright bar. */
+  BAR(false);
 
   private static final double SIZE = 7;
 
@@ -40,6 +43,7 @@ enum FigureMark {
     return switch (this) {
       case MEDIAN -> polygon(x - SIZE, y, x, y - SIZE, x + SIZE, y, x, y + SIZE);
       case GOES_ON -> polygon(x, y - SIZE, x + 1.6 * SIZE, y, x, y + SIZE);
+      case BAR -> new Rectangle2D.Double(x - 0.25 * SIZE, y - SIZE, 0.5 * SIZE, 2 * SIZE);
       case OBSERVATION, BOUND ->
           new Ellipse2D.Double(x - 0.4 * SIZE, y - 0.4 * SIZE, 0.8 * SIZE, 0.8 * SIZE);
     };

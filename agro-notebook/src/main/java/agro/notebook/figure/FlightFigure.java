@@ -87,7 +87,7 @@ public final class FlightFigure {
     for (var g = 1; g <= fit.generations(); g++) {
       middles.add("flight " + g + " about " + FigureWords.degreeDays(middle(fit, season, g)));
     }
-    return season.year()
+    return season.label()
         + ": "
         + season.totalCatch()
         + " adults in "
@@ -139,13 +139,12 @@ public final class FlightFigure {
   }
 
   private static ResultTable data(FlightTimingFit fit, List<SeasonTiming> seasons) {
-    var years = seasons.stream().map(SeasonTiming::year).toList();
+    var labels = seasons.stream().map(SeasonTiming::label).toList();
     var rows =
         fit.visits().stream()
-            .filter(visit -> years.contains(visit.year()))
+            .filter(visit -> labels.contains(visit.label()))
             .sorted(
-                Comparator.comparingInt(VisitFit::year)
-                    .thenComparingDouble(VisitFit::toDegreeDaysC))
+                Comparator.comparing(VisitFit::label).thenComparingDouble(VisitFit::toDegreeDaysC))
             .map(FlightFigure::dataRow)
             .toList();
     return ResultTable.of(
@@ -164,7 +163,7 @@ public final class FlightFigure {
 
   private static List<Cell> dataRow(VisitFit visit) {
     return List.of(
-        Cell.number(visit.year(), 0),
+        Cell.text(visit.label()),
         Cell.number(visit.fromDegreeDaysC(), 1),
         Cell.number(visit.toDegreeDaysC(), 1),
         Cell.number(visit.nightsOpen(), 1),

@@ -26,18 +26,18 @@ final class FlightPlot {
   FlightPlot(FlightTimingFit fit, List<SeasonTiming> seasons) {
     this.fit = fit;
     this.seasons = seasons;
-    var years = seasons.stream().map(SeasonTiming::year).toList();
-    var visits = fit.visits().stream().filter(visit -> years.contains(visit.year())).toList();
+    var labels = seasons.stream().map(SeasonTiming::label).toList();
+    var visits = fit.visits().stream().filter(visit -> labels.contains(visit.label())).toList();
     right = 1.02 * visits.stream().mapToDouble(VisitFit::toDegreeDaysC).max().orElse(1000);
   }
 
   /** Each season fills its panel, for the timing is looked at and not the size of the catch. */
-  private double top(int year) {
+  private double top(SeasonTiming season) {
     return Math.max(
         0.1,
         1.3
             * fit.visits().stream()
-                .filter(visit -> visit.year() == year)
+                .filter(visit -> visit.label().equals(season.label()))
                 .mapToDouble(visit -> Math.max(visit.catchPerNight(), perNight(visit, HIGH)))
                 .filter(Double::isFinite)
                 .max()
@@ -73,22 +73,16 @@ final class FlightPlot {
   }
 
   private ChartPanel panel(SeasonTiming season, boolean last) {
-    var top = top(season.year());
+    var top = top(season);
     var panel = framed(seasons.size() == 1 ? ALONE_HEIGHT : PANEL_HEIGHT, last, top);
-    for (var run : runs(season.year())) {
+    for (var run : runs(season)) {
       draw(panel, run);
     }
     for (var g = 1; g <= fit.generations(); g++) {
       flight(panel, g, FlightFigure.middle(fit, season, g), top);
     }
-    dots(panel, season.year());
-    panel.words(
-        Integer.toString(season.year()),
-        0,
-        0.93 * top,
-        Side.RIGHT,
-        FigureLook.BOLD,
-        FigureLook.INK);
+    dots(panel, season);
+    panel.words(season.label(), 0, 0.93 * top, Side.RIGHT, FigureLook.BOLD, FigureLook.INK);
     return panel;
   }
 
@@ -127,10 +121,10 @@ final class FlightPlot {
    * Stretches without a gap; of visits that overlap, because several traps were looked at, the
    * first is taken.
    */
-  private List<List<VisitFit>> runs(int year) {
+  private List<List<VisitFit>> runs(SeasonTiming season) {
     var runs = new ArrayList<List<VisitFit>>();
     var reached = Double.NEGATIVE_INFINITY;
-    for (var visit : sorted(year)) {
+    for (var visit : sorted(season)) {
       if (visit.fromDegreeDaysC() > reached + 1e-9) {
         runs.add(new ArrayList<>());
       }
@@ -142,17 +136,17 @@ final class FlightPlot {
     return runs;
   }
 
-  private List<VisitFit> sorted(int year) {
+  private List<VisitFit> sorted(SeasonTiming season) {
     return fit.visits().stream()
-        .filter(visit -> visit.year() == year)
+        .filter(visit -> visit.label().equals(season.label()))
         .sorted(
             Comparator.comparingDouble(VisitFit::fromDegreeDaysC)
                 .thenComparingDouble(VisitFit::toDegreeDaysC))
         .toList();
   }
 
-  private void dots(ChartPanel panel, int year) {
-    for (var visit : sorted(year)) {
+  private void dots(ChartPanel panel, SeasonTiming season) {
+    for (var visit : sorted(season)) {
       panel.mark(
           (visit.fromDegreeDaysC() + visit.toDegreeDaysC()) / 2,
           visit.catchPerNight(),

@@ -21,7 +21,12 @@ final class NumberAxis {
 
   /** Writes the numbers and the name of the axis below the plot. */
   static void label(ChartPanel panel, double step, String name) {
-    for (var tick : ticks(panel.xLow(), panel.xHigh(), step)) {
+    label(panel, step, panel.xHigh(), name);
+  }
+
+  /** The same for an axis that ends before the panel does. */
+  static void label(ChartPanel panel, double step, double end, String name) {
+    for (var tick : ticks(panel.xLow(), end, step)) {
       panel.words(
           Numbers.plain(tick),
           tick,
@@ -32,11 +37,26 @@ final class NumberAxis {
     }
     panel.words(
         name,
-        (panel.xLow() + panel.xHigh()) / 2,
+        (panel.xLow() + end) / 2,
         panel.yLow(),
         ChartPanel.Side.FAR_BELOW,
         FigureLook.TEXT,
         FigureLook.INK);
+  }
+
+  /** Rules level lines up to an end of the horizontal axis and writes their numbers at the left. */
+  static void levels(ChartPanel panel, double step, double end) {
+    var decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+    for (var tick : ticks(panel.yLow(), panel.yHigh(), step)) {
+      panel.stroke(panel.xLow(), tick, end, tick, FigureLook.GRID, FigureLook.solid(1));
+      panel.words(
+          Numbers.fixed(tick, decimals),
+          panel.xLow(),
+          tick,
+          ChartPanel.Side.LEFT,
+          FigureLook.SMALL,
+          FigureLook.INK);
+    }
   }
 
   /** The least of 1, 2 and 5 times a power of ten that needs no more steps than fit. */

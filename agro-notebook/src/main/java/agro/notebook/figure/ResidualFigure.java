@@ -118,7 +118,7 @@ public final class ResidualFigure {
   private static String caption(FlightTimingFit fit) {
     var correlations =
         fit.seasons().stream()
-            .map(season -> season.year() + ": " + Numbers.fixed(season.residualCorrelation(), 2))
+            .map(season -> season.label() + ": " + Numbers.fixed(season.residualCorrelation(), 2))
             .collect(Collectors.joining(", "));
     return "Pearson residual: count less fitted mean, over the standard deviation of the "
         + (fit.poisson() ? "Poisson" : "negative binomial")
@@ -142,7 +142,7 @@ public final class ResidualFigure {
 
   private static List<Cell> dataRow(VisitFit visit) {
     return List.of(
-        Cell.number(visit.year(), 0),
+        Cell.text(visit.label()),
         Cell.number(middle(visit), 1),
         Cell.number(visit.count(), 0),
         Cell.number(visit.mean(), 2),
