@@ -1,6 +1,7 @@
 package agro.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -47,6 +48,21 @@ class DemoDataTest {
     assertThat(vale.leekMothVisits(2024).stream().map(VisitNote::state)).contains("full");
     assertThat(vale.leekMothTruth(2024).flight(3).orElseThrow().dateOf(0.5)).isPresent();
     assertThat(vale.leekMothTruth(2025).flight(3).orElseThrow().dateOf(0.5)).isEmpty();
+  }
+
+  @Test
+  void theRearingIsALineWithASoftFootAndAHotEnd() {
+    assertThat((RearingBook.trueRate(20) - RearingBook.trueRate(16)) * 440 / 4)
+        .isCloseTo(1, within(0.01));
+    assertThat(RearingBook.trueRate(18)).isCloseTo(11.0 / 440, within(0.0001));
+    assertThat(RearingBook.trueRate(36)).isZero();
+    assertThat(RearingBook.trueRate(29.1))
+        .isGreaterThan(RearingBook.trueRate(28.4))
+        .isGreaterThan(RearingBook.trueRate(29.8));
+    var lines = RearingBook.of(OsmereVale.SEED).lines().skip(3).map(line -> line.split(",", -1));
+    assertThat(lines.map(cells -> cells[6]).distinct().toList())
+        .containsExactlyInAnyOrder("developed", "died", "alive");
+    assertThat(RearingBook.of(9)).isNotEqualTo(RearingBook.of(OsmereVale.SEED));
   }
 
   @Test

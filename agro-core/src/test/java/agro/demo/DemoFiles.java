@@ -74,6 +74,8 @@ final class DemoFiles {
     files.put("pests.csv", writer.headed(PESTS));
     files.put("traps.csv", writer.headed(TRAPS));
     files.put("visits.csv", writer.headed(writer.visits()));
+    files.put("scouting.csv", writer.headed(new ScoutingBook(vale.seed()).table()));
+    files.put("rearing.csv", RearingBook.of(vale.seed()));
     new LogFiles(vale).addTo(files);
     return files;
   }
@@ -103,6 +105,7 @@ final class DemoFiles {
         | `logs.csv` | how each temperature log is written |
         | `pests.csv` | thresholds, requirements and season of each pest |
         | `traps.csv`, `visits.csv` | the traps and the visit book |
+        | `rearing.csv` | leek moths reared at seven constant temperatures |
         | `logs/` | the temperature logs |
 
         The layout is explained column by column in the README page of an empty season folder, which

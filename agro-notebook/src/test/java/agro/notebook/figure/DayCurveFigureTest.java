@@ -11,6 +11,7 @@ import agro.report.InputProblem;
 import agro.units.Temperature;
 import agro.units.TemperatureDifference;
 import agro.weather.DailyExtremes;
+import agro.weather.curve.CurveDay;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,7 +46,7 @@ class DayCurveFigureTest {
   void shadedAreaIsTheModels(UpperCutoff cutoff) {
     var model = DegreeDayModel.singleSine(BOTH, cutoff);
     var day = new DailyExtremes(DAY, 8, 36);
-    var plot = new DayCurvePlot(model, day);
+    var plot = new DayCurvePlot(model, CurveDay.of(day));
     var sum = 0.0;
     var steps = 200_000;
     for (var i = 0; i < steps; i++) {
