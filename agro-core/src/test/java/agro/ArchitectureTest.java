@@ -7,7 +7,11 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -79,6 +83,67 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("agro.dose.tank..", "agro.dose.sprayer..", "agro.dose.scaling..");
+
+  /** Parts of a package and the other parts that each may import. */
+  private static final Map<String, Set<String>> PARTS =
+      Map.ofEntries(
+          entry("weather.log", Set.of("archive", "quality")),
+          entry("weather.archive", Set.of()),
+          entry("weather.quality", Set.of()),
+          entry("weather.gap", Set.of("climate")),
+          entry("weather.climate", Set.of()),
+          entry("weather.curve", Set.of("sun")),
+          entry("weather.sun", Set.of()),
+          entry("weather.siting", Set.of("curve", "sun", "climate")),
+          entry("development.rate", Set.of()),
+          entry("development.cycle", Set.of("rate")),
+          entry("development.field", Set.of()),
+          entry("generation.skill", Set.of()),
+          entry("sampling.dispersion", Set.of()),
+          entry("sampling.size", Set.of()),
+          entry("sampling.presence", Set.of()),
+          entry("sampling.sequential", Set.of("presence", "size")),
+          entry("sampling.injury", Set.of("size", "presence")),
+          entry("sampling.field", Set.of("size", "presence", "sequential", "injury")));
+
+  @ArchTest
+  static void partsAreOnTheMapAndImportNoOthers(JavaClasses classes) {
+    var found = new TreeSet<String>();
+    for (JavaClass each : classes) {
+      var part = part(each.getPackageName());
+      if (part.isEmpty()) {
+        continue;
+      }
+      for (Dependency dependency : each.getDirectDependenciesFromSelf()) {
+        var target = part(dependency.getTargetClass().getPackageName());
+        boolean sibling =
+            !target.isEmpty() && !target.equals(part) && parent(target).equals(parent(part));
+        if (sibling
+            && !PARTS
+                .getOrDefault(part, Set.of())
+                .contains(target.substring(target.indexOf('.') + 1))) {
+          found.add(part + " imports " + target);
+        }
+      }
+      if (!PARTS.containsKey(part)) {
+        found.add(part + " is not on the map");
+      }
+    }
+    assertThat(found).isEmpty();
+  }
+
+  /** For example "weather.log", or nothing for a package that has no parts. */
+  private static String part(String packageName) {
+    var names = packageName.split("\\.", -1);
+    boolean hasParts =
+        names.length > 2
+            && Set.of("weather", "development", "generation", "sampling").contains(names[1]);
+    return hasParts ? names[1] + "." + names[2] : "";
+  }
+
+  private static String parent(String part) {
+    return part.substring(0, part.indexOf('.'));
+  }
 
   @ArchTest
   static final ArchRule NO_LUMBER_ROOMS =

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.lang.reflect.Modifier;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Citations, editions and ranges of validity. */
@@ -31,6 +32,16 @@ class ReferenceTest {
   }
 
   @Test
+  void shortCitationFitsACell() {
+    assertThat(Reference.read("Author, A. & Other, B.", 2001, "A title", "").shortCitation())
+        .isEqualTo("Author 2001 (read in the source)");
+    assertThat(Reference.fromMemory("An Institution", 2001, "A title", "").shortCitation())
+        .isEqualTo("An Institution 2001 (value from memory)");
+    assertThat(Reference.commonPractice("Sums begin on 1 January").shortCitation())
+        .isEqualTo("common practice, no source");
+  }
+
+  @Test
   void titleIsNeeded() {
     assertThatThrownBy(() -> Reference.commonPractice(" "))
         .isInstanceOf(IllegalArgumentException.class)
@@ -40,7 +51,8 @@ class ReferenceTest {
   @Test
   void bibliographyCitesEveryWorkWithAPlaceOrSaysThatItHasNone() throws IllegalAccessException {
     var works =
-        Arrays.stream(Bibliography.class.getFields())
+        Stream.of(Bibliography.class, SamplingBibliography.class)
+            .flatMap(holder -> Arrays.stream(holder.getFields()))
             .filter(field -> Modifier.isStatic(field.getModifiers()))
             .toList();
     assertThat(works).isNotEmpty();
