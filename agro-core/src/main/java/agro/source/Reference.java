@@ -90,4 +90,23 @@ public record Reference(String authors, int year, String title, String place, St
     }
     return line.toString();
   }
+
+  /**
+   * The reference in a few words, for a cell of a table.
+   *
+   * @return family name of the first author and year with the standing in brackets, or the standing
+   *     alone where there is no year
+   */
+  public String shortCitation() {
+    if (year == 0) {
+      return standing.words();
+    }
+    int comma = authors.indexOf(',');
+    return (comma < 0 ? authors : authors.substring(0, comma))
+        + " "
+        + year
+        + " ("
+        + standing.words()
+        + ")";
+  }
 }
