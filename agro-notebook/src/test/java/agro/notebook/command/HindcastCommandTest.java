@@ -39,7 +39,9 @@ class HindcastCommandTest {
     assertThat(ledger).contains("issued,place,pest").contains(",\"sent out, by post\"\n");
     var again = say("forecast", folder.toString(), "--keep");
     assertThat(again.out()).contains("0 dates added to forecasts.csv; ");
-    assertThat(folder.resolve("forecasts.csv")).hasContent(ledger);
+    assertThat(folder.resolve("forecasts.csv"))
+        .usingCharset(StandardCharsets.UTF_8)
+        .hasContent(ledger);
   }
 
   @Test
