@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
  */
 class ForecastCoverageTest {
 
-  private static final int SEEDS = Integer.getInteger("agro.forecast.seeds", 100);
+  private static final int SEEDS = Integer.getInteger("agro.forecast.seeds", 400);
   private static final List<Integer> LEADS = List.of(7, 28, 56);
 
   @Test
