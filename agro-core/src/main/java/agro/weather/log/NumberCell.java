@@ -14,7 +14,9 @@ import java.util.Optional;
 record NumberCell(String digits, char mark, int decimals, Optional<TemperatureUnit> unit) {
 
   private static final String MINUS_IN_PRINT = "\u2212\u2010\u2011\u2012\u2013";
-  private static final int MOST_DIGITS = 18;
+
+  /** A double written in full has up to 24 characters; spreadsheets may write a few more. */
+  private static final int MOST_CHARACTERS = 40;
 
   /** Takes a cell apart; nothing when it is no number. */
   static Optional<NumberCell> of(String cell) {
@@ -22,7 +24,7 @@ record NumberCell(String digits, char mark, int decimals, Optional<TemperatureUn
     while (end > 0 && !isPartOfNumber(cell.charAt(end - 1))) {
       end--;
     }
-    if (end == 0 || end > MOST_DIGITS) {
+    if (end == 0 || end > MOST_CHARACTERS) {
       return Optional.empty();
     }
     var unit = Optional.<TemperatureUnit>empty();

@@ -59,6 +59,19 @@ class TemperatureLogTest {
   }
 
   @Test
+  void doublesWrittenInFullAreNumbers() {
+    var text = "date,min,max\n2025-01-01,-3.3618611150576623,-1.250000000000000000E-5\n";
+    var days = read(text, DAILY).daily();
+    assertThat(days.minimaCelsius()).containsExactly(-3.3618611150576623);
+    assertThat(days.maximaCelsius()).containsExactly(-1.25E-5);
+
+    var cool = -3.3618611150576623;
+    var wave = hours("2021-05-01T00:00", 24).replace(",7\n", "," + cool + "\n");
+    assertThat(wave).contains(String.valueOf(cool));
+    assertThat(read(wave, LogFormat.readings()).daily().minimaCelsius()).containsExactly(cool);
+  }
+
+  @Test
   void hourlyReadingsBecomeDays() {
     var log = read(hours("2021-05-01T00:00", 48), LogFormat.readings());
     assertThat(log.daily().size()).isEqualTo(2);
