@@ -45,7 +45,7 @@ class SamplingNotebookTest {
   private static NotebookRun run(String notebook) {
     var run =
         NotebookRunner.standard()
-            .withParameter("file", "../demo-data/osmere-vale/scouting.csv")
+            .withParameter("folder", "demo-data/osmere-vale")
             .run(NOTEBOOKS.resolve(notebook));
     assertThat(run.failed()).isEmpty();
     return run;

@@ -70,7 +70,8 @@ class BrowserIT {
     var page = NotebookPage.open(browser, server.address("02-degree-days.ipynb"));
     page.runAll();
     page.pictures(SCREENSHOTS, "02");
-    assertThat(page.text(".output_error")).isEmpty();
+    assertThat(page.errorsNotMeant()).isEmpty();
+    assertThat(page.count(".output_error")).isEqualTo(2);
     assertThat(page.count(".output_area img")).isGreaterThanOrEqualTo(3);
     assertThat(page.smallestPicture()).isGreaterThan(600);
     assertThat(page.text(".output_area")).contains("°C·d");

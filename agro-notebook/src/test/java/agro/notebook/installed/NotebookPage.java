@@ -50,6 +50,17 @@ record NotebookPage(Browser browser) {
     await("return !Jupyter.notebook.kernel_busy");
   }
 
+  /** The errors that are shown by cells which are not meant to fail, one a line. */
+  String errorsNotMeant() throws IOException, InterruptedException {
+    return browser
+        .script(
+            "return Jupyter.notebook.get_cells()"
+                + ".filter(c => !(c.metadata.tags || []).includes('raises-exception'))"
+                + ".flatMap(c => Array.from(c.element[0].querySelectorAll('.output_error')))"
+                + ".map(e => e.textContent).join('\\n')")
+        .getAsString();
+  }
+
   /** Adds a cell at the end and runs it, without waiting. */
   void start(String code) throws IOException, InterruptedException {
     browser.script(

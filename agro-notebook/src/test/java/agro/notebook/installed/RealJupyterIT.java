@@ -53,10 +53,13 @@ class RealJupyterIT {
     assertThat(spec.get("interrupt_mode").getAsString()).isEqualTo("message");
   }
 
+  /** In the folder of the notebooks, as a notebook server runs them. */
   @Test
   void everyNotebookRunsWithItsTablesAndFigures() throws IOException, InterruptedException {
     var notebooks = notebooks();
-    var arguments = new ArrayList<>(List.of(InstalledKernel.NAME, InstalledKernel.TOP.toString()));
+    var arguments =
+        new ArrayList<>(
+            List.of(InstalledKernel.NAME, InstalledKernel.TOP.resolve("notebooks").toString()));
     notebooks.forEach(notebook -> arguments.add(notebook.toString()));
     var told = kernel.script("execute_notebooks.py", arguments.toArray(String[]::new));
     assertThat(told.status()).as(told.all()).isZero();
