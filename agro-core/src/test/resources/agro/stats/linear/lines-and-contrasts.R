@@ -1,0 +1,10 @@
+# Numbers quoted in LinearModelTest.straightLine and ContrastTest, by base R. Run: Rscript lines-and-contrasts.R
+days <- c(0, 120, 350, 610, 980, 1400, 1850, 2400)
+yield <- c(4.62, 4.55, 4.31, 4.20, 3.88, 3.61, 3.30, 2.79)
+fit <- lm(yield ~ days)
+print(coef(summary(fit)), digits = 12)
+print(vcov(fit), digits = 10)
+print(summary(fit)$sigma, digits = 10)
+print(predict(fit, data.frame(days = 1000), interval = "confidence"), digits = 10)
+print(contr.poly(4, scores = c(0, 1, 2, 4))[, 1:2] %*% diag(sqrt(c(8.75, 154))), digits = 12)
+print(c(qt(0.975, 12), qchisq(0.975, 38)), digits = 15)
