@@ -77,7 +77,23 @@ final class DemoFiles {
     files.put("scouting.csv", writer.headed(new ScoutingBook(vale.seed()).table()));
     files.put("rearing.csv", RearingBook.of(vale.seed()));
     new LogFiles(vale).addTo(files);
+    writer.addTrials(files);
+    ProgrammeBook.tables(vale.seed())
+        .forEach((name, table) -> files.put(name, writer.headed(table)));
     return files;
+  }
+
+  private void addTrials(Map<String, String> files) {
+    var trial = new SprayTrial(vale.seed());
+    files.put("trial-plots.csv", headed(trial.plan()));
+    files.put("trial-counts.csv", headed(trial.counts()));
+    files.put("trial-corrections.csv", headed(trial.corrections()));
+    files.put("trial-yield.csv", headed(trial.harvest()));
+    files.put("trial-prices.csv", headed(SprayTrial.prices()));
+    files.put("trial-costs.csv", headed(SprayTrial.costs()));
+    files.put("trial-truth.csv", headed(SprayTrial.truth()));
+    files.put("vials.csv", headed(VialBook.table(vale.seed())));
+    files.put("vials-truth.csv", headed(VialBook.truth()));
   }
 
   private String headed(String table) {
@@ -106,6 +122,16 @@ final class DemoFiles {
         | `pests.csv` | thresholds, requirements and season of each pest |
         | `traps.csv`, `visits.csv` | the traps and the visit book |
         | `rearing.csv` | leek moths reared at seven constant temperatures |
+        | `trial-plots.csv`, `trial-counts.csv`, `trial-corrections.csv` | a spray trial of six \
+        treatments in five blocks: plan, larvae on ten plants of each plot, and a corrected slip |
+        | `trial-yield.csv`, `trial-prices.csv`, `trial-costs.csv` | graded heads, prices, costs |
+        | `vials.csv` | larvae of two strains in coated vials |
+        | `trial-truth.csv`, `vials-truth.csv` | what lies behind trial and vials |
+        | `fields.csv`, `plantings.csv` | the farm's fields and the crops in them |
+        | `labels.csv` | a small store of invented products and what is noted of their labels |
+        | `thresholds.csv`, `sprayers.csv` | thresholds for the counts, and two sprayers |
+        | `spray-limits.csv`, `spray-weather.csv` | one farm's own limits for spraying, and hours \
+        as foreseen on the day of issue |
         | `logs/` | the temperature logs |
 
         The layout is explained column by column in the README page of an empty season folder, which

@@ -57,7 +57,8 @@ final class ScoutingBook {
         .append('\n');
   }
 
-  private static int clumped(Draws draws, double mean, double exponent) {
+  /** A count from a negative binomial distribution. */
+  static int clumped(Draws draws, double mean, double exponent) {
     return draws.poisson(mean / exponent * gamma(draws, exponent));
   }
 

@@ -1,0 +1,25 @@
+# Yield on pest load with blocks as a factor, for yield-line.csv. Rscript yield-line.R > yield-line.csv
+block <- factor(rep(1:4, each = 5))
+load <- c(20, 85, 150, 210, 60, 40, 100, 170, 260, 95, 15, 70, 120, 190, 30, 55, 130, 220, 300, 105)
+yield <- c(51.2, 48.9, 46.1, 43.0, 50.4, 49.0, 47.7, 43.9, 40.2, 46.8, 54.0, 50.6, 49.9, 46.5, 53.1, 47.2, 44.6, 40.1, 37.5, 45.9)
+fit <- lm(yield ~ load + block)
+s <- summary(fit)
+mean_line <- function(x) {
+  at <- data.frame(load = x, block = factor(1:4))
+  X <- model.matrix(~ load + block, at)
+  w <- colMeans(X)
+  c(sum(w * coef(fit)), sqrt(drop(t(w) %*% vcov(fit) %*% w)))
+}
+plain <- summary(lm(yield ~ load))
+limits <- confint(fit)["load", ]
+cat("# Line of yield on load within blocks, invented plots, by base R", paste(R.version$major, R.version$minor, sep = "."), "lm(yield ~ load + block)\n")
+cat("# (yield-line.R); intercept and its error: mean over the blocks. Plots stand in yield-line.R and in the test. Tolerance: relative 1e-9.\n")
+cat("quantity,value\n")
+out <- function(name, value) cat(sprintf("%s,%.14g\n", name, value))
+out("slope", coef(fit)[["load"]]); out("slope_error", s$coefficients["load", 2])
+out("freedom", fit$df.residual); out("residual_deviation", s$sigma)
+out("f", anova(lm(yield ~ block + load))["load", "F value"])
+out("intercept", mean_line(0)[1]); out("intercept_error", mean_line(0)[2])
+out("slope_low", limits[[1]]); out("slope_high", limits[[2]])
+out("plain_slope", plain$coefficients["load", 1]); out("plain_error", plain$coefficients["load", 2])
+out("plain_freedom", plain$df[2])
