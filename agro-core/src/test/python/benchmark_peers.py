@@ -167,6 +167,24 @@ def rate_fit(file):
     return lambda: rate_fit_peer.fit_and_bootstrap(celsius, rates, random)
 
 
+def probit_fits(_):
+    """1,000 probit fits of the five doses of rotenone on chrysanthemum aphid."""
+    import statsmodels.api as statsmodels
+
+    x = statsmodels.add_constant(np.log10([10.2, 7.7, 5.1, 3.8, 2.6]))
+    exposed = np.array([50, 49, 46, 48, 50])
+    responded = np.array([44, 42, 24, 16, 6])
+    counts = np.column_stack([responded, exposed - responded])
+    link = getattr(statsmodels.families.links, "Probit", None)
+    family = statsmodels.families.Binomial((link or statsmodels.families.links.probit)())
+
+    def run():
+        for _ in range(1000):
+            statsmodels.GLM(counts, x, family=family).fit()
+
+    return run
+
+
 JOBS = {
     "degree-days": degree_days,
     "station-sums": station_sums,
@@ -178,6 +196,7 @@ JOBS = {
     "usual-plan": usual_plan,
     "hard-plan": hard_plan,
     "rate-fit": rate_fit,
+    "probit-fits": probit_fits,
 }
 
 
