@@ -30,6 +30,7 @@ public final class Main implements Runnable {
         new RunCommand(),
         new ForecastCommand(),
         new HindcastCommand(),
+        new BulletinCommand(),
         new TemplateCommand(),
         new InstallCommand(),
         new CheckCommand(),

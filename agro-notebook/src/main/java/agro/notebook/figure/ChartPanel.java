@@ -48,6 +48,8 @@ final class ChartPanel {
   private final int chartHeight;
   private final List<Overlay> overlays = new ArrayList<>();
   private final List<Overlay> words = new ArrayList<>();
+  private final List<ChartPanel> neighbours = new ArrayList<>();
+  private int columns = 1;
   private double xLow;
   private double xHigh;
   private double yLow;
@@ -60,6 +62,21 @@ final class ChartPanel {
     chart = FigureLook.chart(FigureLook.CHART_WIDTH, chartHeight);
     chart.setYAxisTitle(yTitle);
     chart.getStyler().setYAxisTitleVisible(!yTitle.isEmpty());
+  }
+
+  /**
+   * Panels in rows of so many columns; each row is drawn as one panel. A row that is not full keeps
+   * the width of its columns.
+   */
+  static List<ChartPanel> inColumns(int columns, List<ChartPanel> panels) {
+    var rows = new ArrayList<ChartPanel>();
+    for (int i = 0; i < panels.size(); i += columns) {
+      var first = panels.get(i);
+      first.columns = columns;
+      first.neighbours.addAll(panels.subList(i + 1, Math.min(i + columns, panels.size())));
+      rows.add(first);
+    }
+    return rows;
   }
 
   int height() {
@@ -180,10 +197,24 @@ final class ChartPanel {
   }
 
   void draw(Graphics2D graphics) {
+    int width = FigureLook.CHART_WIDTH / columns;
+    draw(graphics, width);
+    for (int i = 0; i < neighbours.size(); i++) {
+      var part = (Graphics2D) graphics.create();
+      try {
+        part.translate((i + 1) * width, 0);
+        neighbours.get(i).draw(part, width);
+      } finally {
+        part.dispose();
+      }
+    }
+  }
+
+  private void draw(Graphics2D graphics, int width) {
     if (chart.getSeriesCollection().isEmpty()) {
       add(new double[] {xLow}, new double[] {yLow});
     }
-    chart.paint(graphics, FigureLook.CHART_WIDTH, chartHeight);
+    chart.paint(graphics, width, chartHeight);
     overlays.forEach(overlay -> overlay.draw(graphics));
     words.forEach(word -> word.draw(graphics));
   }

@@ -34,6 +34,7 @@ final class FigureLook {
   static final Color BLUE = new Color(0x00, 0x72, 0xB2);
   static final Color PALE_BLUE = new Color(0xC9, 0xDF, 0xEE);
   static final Color VERMILION = new Color(0xD5, 0x5E, 0x00);
+  static final Color PALE_VERMILION = new Color(0xF6, 0xDD, 0xC9);
 
   static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 14);
   static final Font BOLD = TEXT.deriveFont(Font.BOLD);

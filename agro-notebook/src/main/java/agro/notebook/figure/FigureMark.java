@@ -18,7 +18,15 @@ enum FigureMark {
   /** One observation of which only a bound is known. */
   BOUND(true),
   /** A short upright bar. */
-  BAR(false);
+  BAR(false),
+  /** Many observations together, of a first series. */
+  DISC(false),
+  /** The same of a second series. */
+  SQUARE(false),
+  /** The same of a third series. */
+  TRIANGLE(false),
+  /** A bar goes on to the left. */
+  GOES_BACK(false);
 
   private static final double SIZE = 7;
 
@@ -43,6 +51,12 @@ enum FigureMark {
     return switch (this) {
       case MEDIAN -> polygon(x - SIZE, y, x, y - SIZE, x + SIZE, y, x, y + SIZE);
       case GOES_ON -> polygon(x, y - SIZE, x + 1.6 * SIZE, y, x, y + SIZE);
+      case GOES_BACK -> polygon(x, y - SIZE, x - 1.6 * SIZE, y, x, y + SIZE);
+      case DISC -> new Ellipse2D.Double(x - 0.65 * SIZE, y - 0.65 * SIZE, 1.3 * SIZE, 1.3 * SIZE);
+      case SQUARE -> new Rectangle2D.Double(x - 0.6 * SIZE, y - 0.6 * SIZE, 1.2 * SIZE, 1.2 * SIZE);
+      case TRIANGLE ->
+          polygon(
+              x - 0.8 * SIZE, y + 0.6 * SIZE, x, y - 0.8 * SIZE, x + 0.8 * SIZE, y + 0.6 * SIZE);
       case BAR -> new Rectangle2D.Double(x - 0.25 * SIZE, y - SIZE, 0.5 * SIZE, 2 * SIZE);
       case OBSERVATION, BOUND ->
           new Ellipse2D.Double(x - 0.4 * SIZE, y - 0.4 * SIZE, 0.8 * SIZE, 0.8 * SIZE);

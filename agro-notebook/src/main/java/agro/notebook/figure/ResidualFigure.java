@@ -3,6 +3,8 @@ package agro.notebook.figure;
 import agro.generation.FlightTimingFit;
 import agro.generation.VisitFit;
 import agro.notebook.figure.ChartPanel.Side;
+import agro.stats.linear.LinearModelFit;
+import agro.trial.analysis.AnalysedTrial;
 import agro.units.Numbers;
 import agro.working.Cell;
 import agro.working.ResultTable;
@@ -11,7 +13,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Pearson residuals of a fit of flight timing by degree-days: does the curve miss anywhere? */
+/**
+ * Residuals, the first thing to look at after a fit: those of flight timing by degree-days, those
+ * of linear models and trials over fitted values and normal quantiles.
+ */
 public final class ResidualFigure {
 
   private static final int HEIGHT = 400;
@@ -34,6 +39,28 @@ public final class ResidualFigure {
             "Dot: one visit. Blue: mean by classes of degree-days. Grey: within 2 standard deviations.",
             List.of(panel(visits)));
     return new DrawnFigure(sheet, alternative(visits), caption(fit), data(fit.visits()));
+  }
+
+  /**
+   * Draws standardised residuals over fitted values, and in order over normal quantiles.
+   *
+   * @param fit the fit; observations are named by their number, counted from 1
+   * @return the figure
+   * @throws agro.report.InputProblem when the fit leaves no residual variance
+   */
+  public static DrawnFigure of(LinearModelFit fit) {
+    return ModelResiduals.of(fit);
+  }
+
+  /**
+   * Draws the standardised residuals of the plots over fitted values, and in order over normal
+   * quantiles.
+   *
+   * @param analysed the analysis of a trial
+   * @return the figure; it says so where the analysis has no residuals, as that of ranks
+   */
+  public static DrawnFigure of(AnalysedTrial analysed) {
+    return ModelResiduals.of(analysed);
   }
 
   private static double middle(VisitFit visit) {
