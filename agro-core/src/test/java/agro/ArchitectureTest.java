@@ -50,12 +50,14 @@ class ArchitectureTest {
                   "trial",
                   "dose",
                   "weather")),
-          entry("programme", floorAnd("generation", "sampling", "development", "dose", "weather")),
+          entry(
+              "programme",
+              floorAnd("season", "generation", "sampling", "development", "dose", "weather")),
           entry("season", floorAnd("generation", "development", "weather")),
           entry("generation", floorAnd("development", "weather")),
           entry("sampling", floorAnd("development")),
           entry("development", floorAnd("weather")),
-          entry("trial", FLOOR),
+          entry("trial", floorAnd("sampling")),
           entry("dose", FLOOR),
           entry("weather", FLOOR),
           entry("stats", Set.of("report", "source")),
@@ -104,7 +106,25 @@ class ArchitectureTest {
           entry("sampling.presence", Set.of()),
           entry("sampling.sequential", Set.of("presence", "size")),
           entry("sampling.injury", Set.of("size", "presence")),
-          entry("sampling.field", Set.of("size", "presence", "sequential", "injury")));
+          entry("sampling.field", Set.of("size", "presence", "sequential", "injury")),
+          entry("stats.multiple", Set.of()),
+          entry("stats.assumption", Set.of()),
+          entry("stats.rank", Set.of("multiple")),
+          entry("stats.power", Set.of("multiple")),
+          entry("stats.linear", Set.of("multiple")),
+          entry("stats.glm", Set.of("linear", "multiple")),
+          entry("stats.mixed", Set.of("linear", "multiple")),
+          entry("trial.layout", Set.of()),
+          entry("trial.efficacy", Set.of()),
+          entry("trial.load", Set.of()),
+          entry("trial.bioassay", Set.of()),
+          entry("trial.analysis", Set.of("efficacy", "load")),
+          entry("trial.series", Set.of("analysis", "efficacy", "load")),
+          entry("programme.interval", Set.of()),
+          entry("programme.rotation", Set.of("interval")),
+          entry("programme.window", Set.of()),
+          entry("programme.diary", Set.of()),
+          entry("programme.bulletin", Set.of("interval", "rotation", "window", "diary")));
 
   @ArchTest
   static void partsAreOnTheMapAndImportNoOthers(JavaClasses classes) {
@@ -137,7 +157,15 @@ class ArchitectureTest {
     var names = packageName.split("\\.", -1);
     boolean hasParts =
         names.length > 2
-            && Set.of("weather", "development", "generation", "sampling").contains(names[1]);
+            && Set.of(
+                    "weather",
+                    "development",
+                    "generation",
+                    "sampling",
+                    "stats",
+                    "trial",
+                    "programme")
+                .contains(names[1]);
     return hasParts ? names[1] + "." + names[2] : "";
   }
 

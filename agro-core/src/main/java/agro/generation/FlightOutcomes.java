@@ -72,6 +72,13 @@ final class FlightOutcomes {
         DateDistribution.ofOutcomes(season.firstDay(), days), causes(never, days.length));
   }
 
+  /** Why a stage of which half comes at a date does not come; nothing when it does. */
+  Optional<SeasonEnd> end(int generation, double[] middle, int weatherOutcome, double days) {
+    var parents = generation == 1 ? Double.NaN : 0;
+    return limits.end(
+        days, weatherOutcome, parentDay(middle, parents, weather.outcome(weatherOutcome)));
+  }
+
   /** When the same share of the parents flew; negative infinity where that does not matter. */
   private double parentDay(double[] target, double parents, double[] ahead) {
     return Double.isNaN(parents) || !limits.askForParents()
@@ -86,7 +93,7 @@ final class FlightOutcomes {
   }
 
   /** Equally likely sums at which a share of a flight is over, each with the interval. */
-  private double[][] targets(int generation, double offset) {
+  double[][] targets(int generation, double offset) {
     var outcomes = posterior.outcomes(generation, count);
     for (var outcome : outcomes) {
       outcome[0] += offset;

@@ -60,6 +60,18 @@ final class ForecastProcedure {
   }
 
   GenerationForecast run() {
+    prepare();
+    new ForecastNotes(season, weather, known, report).add();
+    var rows = rows();
+    return new GenerationForecast(fit, season, rows, flown, report.report());
+  }
+
+  /** The outcomes from which the lines of the forecast are read. */
+  FlightOutcomes outcomes(int count) {
+    return new FlightOutcomes(season, weather, known, prepare(), fit.shape(), count);
+  }
+
+  private SeasonPosterior prepare() {
     var days = season.known().between(season.firstDay(), season.known().lastDay());
     var scale = ThermalTimeScale.of(season.model(), days, season.firstDay());
     var observed = ObservedSeason.of(season.traps(), scale, days);
@@ -87,9 +99,7 @@ final class ForecastProcedure {
             posterior,
             prior.seasonShare,
             startSeen || prior.startKnown.isPresent());
-    new ForecastNotes(season, weather, known, report).add();
-    var rows = rows();
-    return new GenerationForecast(fit, season, rows, flown, report.report());
+    return posterior;
   }
 
   private void noteInformation() {

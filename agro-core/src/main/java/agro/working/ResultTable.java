@@ -157,6 +157,16 @@ public record ResultTable(
   }
 
   /**
+   * The table as LaTeX, a floating table with its caption and notes, for a document that loads no
+   * package beyond {@code textcomp}.
+   *
+   * @return the LaTeX source
+   */
+  public String toLatex() {
+    return TableForms.latex(this);
+  }
+
+  /**
    * The table as a comma-separated file after RFC 4180, numbers unrounded with a decimal point,
    * missing values empty, without title and notes. Text that a spreadsheet would take for a formula
    * gets a leading apostrophe; numbers never.

@@ -156,6 +156,33 @@ final class TableForms {
     return number ? " class=\"agro-number\"" : "";
   }
 
+  static String latex(ResultTable table) {
+    var lines = new ArrayList<String>();
+    lines.add("\\begin{table}");
+    lines.add("\\caption{" + LatexText.escape(table.title()) + "}");
+    lines.add("\\centering");
+    lines.add(
+        IntStream.range(0, table.columns().size())
+            .mapToObj(i -> table.isNumeric(i) ? "r" : "l")
+            .collect(Collectors.joining("", "\\begin{tabular}{", "}")));
+    lines.add("\\hline");
+    lines.add(ampersands(headings(table)));
+    lines.add("\\hline");
+    for (var row : table.rows()) {
+      lines.add(ampersands(row.stream().map(Cell::printed).toList()));
+    }
+    lines.add("\\hline");
+    lines.add("\\end{tabular}");
+    table.notes().forEach(note -> lines.add("\\par " + LatexText.escape(note)));
+    lines.add("\\end{table}");
+    return String.join("\n", lines);
+  }
+
+  /** An empty group first, so that a bracket in the first cell is no option of the line before. */
+  private static String ampersands(List<String> values) {
+    return values.stream().map(LatexText::escape).collect(Collectors.joining(" & ", "{}", " \\\\"));
+  }
+
   static String csv(ResultTable table) {
     var text = new StringWriter();
     try (var csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {

@@ -96,6 +96,32 @@ class ResultTableTest {
   }
 
   @Test
+  void latexIsAFloatingTableWithEscapedText() {
+    var table =
+        ResultTable.of(
+                "Means & more",
+                List.of(ResultTable.Column.of("Treatment"), ResultTable.Column.of("Mean", "%")),
+                List.of(List.of(Cell.text("[a]_1"), Cell.number(2.5, 1))))
+            .withNote("50 % of all");
+
+    assertThat(table.toLatex())
+        .isEqualTo(
+            """
+            \\begin{table}
+            \\caption{Means \\& more}
+            \\centering
+            \\begin{tabular}{lr}
+            \\hline
+            {}Treatment & Mean (\\%) \\\\
+            \\hline
+            {}[a]\\_1 & 2.5 \\\\
+            \\hline
+            \\end{tabular}
+            \\par 50 \\% of all
+            \\end{table}""");
+  }
+
+  @Test
   void htmlFromDataIsEscaped() {
     var html = of("<script>alert('x')</script> & \"q\"").toHtml();
     assertThat(html).doesNotContain("<script", "</script", "'x'", "\"q\"", " & ");

@@ -177,7 +177,7 @@ public record YieldLoss(LinearFit line, PestMeasure measure) implements Presenta
                 + Numbers.significant(limits.high(), 4)
                 + " t/ha")
         .fact("Share lost", Numbers.significant(100 * shareLostPerPest(), 4) + " %")
-        .fact("Plots", Integer.toString(line.points()))
+        .fact("Residual degrees of freedom", Integer.toString(line.degreesOfFreedom()))
         .fact("R²", Numbers.fixed(line.rSquared(), 4))
         .paragraph(
             limits.low() <= 0
