@@ -28,7 +28,7 @@ record PlanCandidate(
     OptionalInt hazard,
     OptionalInt residueDays) {
 
-  static final String COST = "cost_per_hectare";
+  static final String COST = "cost_per_ha";
   static final String HAZARD = "hazard_class";
   static final String RESIDUE = "residue_days";
 

@@ -9,6 +9,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -87,13 +88,29 @@ public record PlanOutcome(
       }
       for (var criterion : planner.criteria()) {
         if (criterion != PlanCriterion.HAZARD) {
-          int digits = criterion == PlanCriterion.COST ? 2 : 0;
-          row.add(Cell.number(programme.scores().get(criterion), digits));
+          row.add(score(programme, criterion));
         }
       }
       rows.add(row);
     }
     return ResultTable.of("Best programmes", columns, rows);
+  }
+
+  /** A sum of costs of which one is not recorded is a lower bound, and says so. */
+  private static Cell score(ProposedProgramme programme, PlanCriterion criterion) {
+    double score = programme.scores().get(criterion);
+    boolean unknown =
+        criterion == PlanCriterion.COST
+            && programme.choices().stream()
+                .flatMap(choice -> choice.record().stream())
+                .anyMatch(each -> each.further().getOrDefault(PlanCandidate.COST, "").isBlank());
+    if (unknown) {
+      return Cell.text(
+          score > 0
+              ? String.format(Locale.ROOT, "over %.2f, not all recorded", score)
+              : "not recorded");
+    }
+    return Cell.number(score, criterion == PlanCriterion.COST ? 2 : 0);
   }
 
   private String words(agro.programme.LabelRecord record) {

@@ -13,6 +13,7 @@ import agro.dose.Severity;
 import agro.programme.BeeRule;
 import agro.programme.CropPlanting;
 import agro.programme.LabelActive;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -223,6 +224,11 @@ final class PlanRefusals {
                         + limit.value()));
   }
 
+  /** On one day only a stated hour by which picking is done tells that it came first. */
+  private static boolean comesAfter(CropPlanting planting, LocalDate picking, LocalDate day) {
+    return picking.isAfter(day) || (picking.equals(day) && planting.picking().doneBy().isEmpty());
+  }
+
   private static Optional<PlanRefusal> harvest(
       PlanWindow window, PlanCandidate candidate, CropPlanting planting) {
     var wait = candidate.preHarvestDays();
@@ -232,7 +238,7 @@ final class PlanRefusals {
     for (var day : window.days()) {
       var earliest = day.plusDays(wait.getAsInt());
       for (var picking : planting.picking().days()) {
-        if (!picking.isBefore(day) && picking.isBefore(earliest)) {
+        if (comesAfter(planting, picking, day) && picking.isBefore(earliest)) {
           return Optional.of(
               refusal(
                   window,

@@ -214,6 +214,7 @@ class RotationPlannerTest {
     assertThat(doubted.count()).isEqualTo(BigInteger.TWO);
     assertThat(doubted.best().get(0).doubts()).anyMatch(doubt -> doubt.contains("not recorded"));
     assertThat(doubted.presentation().toHtml()).contains("not recorded is");
+    assertThat(doubted.presentation().toText()).contains("not recorded").doesNotContain("0.00");
   }
 
   @Test
