@@ -86,7 +86,7 @@ public record FieldBulletin(
   /** The bulletin for the adviser, in English and without its pictures. */
   @Override
   public Presentation presentation() {
-    return BulletinPresentation.of(write(BulletinLanguage.ENGLISH, ReadingLevel.ADVISER));
+    return write(BulletinLanguage.ENGLISH, ReadingLevel.ADVISER).presentation();
   }
 
   @Override

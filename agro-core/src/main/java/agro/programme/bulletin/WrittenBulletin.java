@@ -1,5 +1,7 @@
 package agro.programme.bulletin;
 
+import agro.working.Presentable;
+import agro.working.Presentation;
 import java.util.List;
 import java.util.Objects;
 
@@ -21,7 +23,8 @@ public record WrittenBulletin(
     String subtitle,
     List<BulletinSection> sections,
     List<String> messages,
-    String footer) {
+    String footer)
+    implements Presentable {
 
   /** Copies the lists. */
   public WrittenBulletin {
@@ -32,5 +35,11 @@ public record WrittenBulletin(
     sections = List.copyOf(sections);
     messages = List.copyOf(messages);
     Objects.requireNonNull(footer, "footer");
+  }
+
+  /** The same words without the pictures. */
+  @Override
+  public Presentation presentation() {
+    return BulletinPresentation.of(this);
   }
 }
