@@ -17,11 +17,11 @@ final class BulletinStyle {
   /** Behind headings of tables and behind cautions. */
   static final String SHADE = "#eeeeee";
 
-  /** Heading and edge of what to do. */
-  static final String DO = "#0b5a2b";
+  /** Heading and edge of what to do; told from what not to do by words and the form of the edge. */
+  static final String DO = INK;
 
   /** Heading and edge of what not to do. */
-  static final String DO_NOT = "#8a1313";
+  static final String DO_NOT = INK;
 
   /** Lines. */
   private static final String LINE = "#767676";
@@ -60,7 +60,7 @@ final class BulletinStyle {
         figure { margin: .3rem 0; break-inside: avoid }
         figure svg { display: block; width: 100%; max-width: 34rem; height: auto }
         @media (min-width: 45rem), print {
-          .board .picture { float: left; width: 46%; margin-right: 1.2rem }
+          .board .picture { float: left; width: 42%; margin-right: 1.2rem }
           .board .caution { overflow: hidden }
           .board footer { clear: both }
           .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 1.2rem }
@@ -76,7 +76,7 @@ final class BulletinStyle {
           td::before { content: attr(data-heading) ": "; color: QUIET }
         }
         @media print {
-          html { font-size: 9pt }
+          html { font-size: 8.5pt }
           body { max-width: none; padding: 0; line-height: 1.3 }
           section { margin-bottom: .6rem }
           p, figure, table { margin-top: .15rem; margin-bottom: .15rem }
