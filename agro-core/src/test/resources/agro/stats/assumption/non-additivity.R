@@ -1,7 +1,7 @@
 # Writes additive-tables.csv, non-additivity.csv and largest-residuals.csv. Call: Rscript non-additivity.R
 head <- function(connection, lines) writeLines(paste("#", lines), connection)
 f <- function(x) sprintf("%.15g", x)
-soy <- data.frame(t = rep(c("Check", "Arasan", "Spergon", "Semesan", "Fermate"), each = 5), b = rep(1:5, 5),
+soy <- data.frame(t = rep(c("Check", "dressing A", "dressing B", "dressing C", "dressing D"), each = 5), b = rep(1:5, 5),
   y = c(8, 10, 12, 13, 11, 2, 6, 7, 11, 5, 4, 10, 9, 8, 10, 3, 5, 9, 10, 6, 9, 7, 5, 5, 3))
 gap <- soy[-c(3, 14), ]
 orchard <- with(OrchardSprays, data.frame(t = as.character(treatment), b = rowpos, y = decrease))
