@@ -25,7 +25,7 @@ class AnyInputTest {
         .allSatisfy(part -> assertThat(part).isNotBlank());
   }
 
-  @Property
+  @Property(seed = "8")
   void textIsReadOrRefused(
       @ForAll
           @StringLength(max = 40)
@@ -44,7 +44,7 @@ class AnyInputTest {
     }
   }
 
-  @Property
+  @Property(seed = "8")
   void cellIsAFiniteNumberOrRefused(
       @ForAll
           @StringLength(min = 1, max = 8)
@@ -61,7 +61,7 @@ class AnyInputTest {
     }
   }
 
-  @Property
+  @Property(seed = "8")
   void bytesAreTextOrRefused(@ForAll @Size(max = 12) byte[] content) throws IOException {
     var file = Files.createTempFile("any", ".csv");
     try {

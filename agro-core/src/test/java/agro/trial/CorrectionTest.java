@@ -125,7 +125,7 @@ class CorrectionTest {
         .isEqualTo(history);
   }
 
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void anyHistorySurvivesItsFile(@ForAll("corrections") List<Correction> corrections) {
     var history = new CorrectionHistory(corrections);
 

@@ -83,7 +83,7 @@ class PlotTableTest {
         .anyMatch(entry -> entry.text().contains("empty") && entry.location().line() == 7);
   }
 
-  @Property(tries = 40)
+  @Property(seed = "8", tries = 40)
   void theOrderOfLinesChangesNothing(@ForAll long seed) {
     var lines = new ArrayList<>(List.of(PLANTS.split("\n")));
     var heading = lines.remove(0);

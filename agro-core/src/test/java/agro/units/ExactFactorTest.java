@@ -55,7 +55,7 @@ class ExactFactorTest {
         .hasMessage("a unit factor is a positive ratio, but got 1/-2");
   }
 
-  @Property
+  @Property(seed = "8")
   void wayBackIsTheReciprocal(
       @ForAll @IntRange(min = 1) int numerator, @ForAll @IntRange(min = 1) int denominator) {
     var factor = ExactFactor.of(numerator, denominator);

@@ -79,21 +79,21 @@ class NumbersTest {
     }
   }
 
-  @Property
+  @Property(seed = "8")
   void plainNumbersReadBack(@ForAll double value) {
     var printed = Numbers.plain(value);
     assertThat(printed).doesNotContainIgnoringCase("e");
     assertThat(Double.parseDouble(printed)).isCloseTo(value, within(Math.abs(value) * 5.1e-10));
   }
 
-  @Property
+  @Property(seed = "8")
   void tenDigitsReadBackExactly(
       @ForAll int digits, @ForAll @IntRange(min = 0, max = 9) int places) {
     double value = BigDecimal.valueOf(digits, places).doubleValue();
     assertThat(Double.parseDouble(Numbers.plain(value))).isEqualTo(value);
   }
 
-  @Property
+  @Property(seed = "8")
   void fixedNumbersKeepTheirDecimalsAndRoundToTheNearest(
       @ForAll int thousandths, @ForAll @IntRange(min = 0, max = 6) int decimals) {
     var exact = BigDecimal.valueOf(thousandths, 3);

@@ -22,14 +22,14 @@ class EscapingTest {
     assertThat(HtmlText.escape("a\u0000b\u001Bc\u0085d")).isEqualTo("a\uFFFDb\uFFFDc\uFFFDd");
   }
 
-  @Property
+  @Property(seed = "8")
   void htmlHasNoTagsAndNoOpenQuotes(@ForAll String text) {
     var escaped = HtmlText.escape(text);
     assertThat(escaped).doesNotContain("<", ">", "\"", "'");
     assertThat(escaped).doesNotContainPattern("&(?!(amp|lt|gt|quot|#39);)");
   }
 
-  @Property
+  @Property(seed = "8")
   void htmlEscapesAreRead(@ForAll @Chars({'<', '>', '&', '"', '\'', 'a', ';', '#'}) String text) {
     var back =
         HtmlText.escape(text)
@@ -68,7 +68,7 @@ class EscapingTest {
     assertThat(MarkdownText.escape(text)).isEqualTo(escaped);
   }
 
-  @Property
+  @Property(seed = "8")
   void markdownIsOneLineWithoutTags(
       @ForAll
           @Chars({'<', '>', '|', '\n', '\r', '\t', '*', '`', '\\', ' ', '#', '-', '['})
@@ -104,7 +104,7 @@ class EscapingTest {
             "5 \\textdegree{}C\\textperiodcentered{}d" + " \\ensuremath{\\geq} \\ensuremath{\\mu}");
   }
 
-  @Property
+  @Property(seed = "8")
   void latexHasNoCommandOfTheData(
       @ForAll @Chars({'\\', '{', '}', '%', '$', '&', '#', '_', '^', '~', 'a'}) String text) {
     // What is left without our own commands is harmless.
@@ -137,7 +137,7 @@ class EscapingTest {
     assertThat(SpreadsheetText.harmless(text)).isEqualTo(text);
   }
 
-  @Property
+  @Property(seed = "8")
   void nothingFromDataIsAFormula(
       @ForAll @Chars({'=', '+', '-', '@', '\t', '\n', '1', '.', 'a'}) String text) {
     assertThat(SpreadsheetText.harmless(text))

@@ -48,14 +48,14 @@ class TableRoundTripTest {
     assertThat(line.optionalNumber("x")).isEmpty();
   }
 
-  @Property
+  @Property(seed = "8")
   void numbersComeBackToTheLastBit(@ForAll double value) {
     var line = readBack(table(Cell.text("a"), Cell.number(value, 0))).lines().get(0);
     // A zero has no sign in a file; every other number comes back bit by bit.
     assertThat(line.number("value (°C)")).isEqualTo(value == 0 ? 0.0 : value);
   }
 
-  @Property
+  @Property(seed = "8")
   void textComesBack(
       @ForAll
           @StringLength(min = 1, max = 12)

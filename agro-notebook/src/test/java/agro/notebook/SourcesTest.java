@@ -16,6 +16,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.tools.Diagnostic;
 import javax.tools.DiagnosticCollector;
@@ -34,6 +36,9 @@ class SourcesTest {
       List.of(Path.of("../agro-core/src/main/java"), Path.of("src/main/java"));
   private static final List<Path> TEST =
       List.of(Path.of("../agro-core/src/test/java"), Path.of("src/test/java"));
+
+  private static final Pattern PROPERTY =
+      Pattern.compile("^\\s+@Property\\b(?:\\(([^()]*)\\))?", Pattern.MULTILINE);
 
   private final JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
   private final DiagnosticCollector<JavaFileObject> diagnostics = new DiagnosticCollector<>();
@@ -86,6 +91,24 @@ class SourcesTest {
     }
     assertThat(files).isNotEmpty();
     assertThat(tooLong).isEmpty();
+  }
+
+  /** A build that draws anew each time fails by chance, and the same source then passes again. */
+  @Test
+  void randomPropertiesHaveASeed() throws IOException {
+    List<String> unseeded = new ArrayList<>();
+    int found = 0;
+    for (Path file : javaFiles(TEST)) {
+      Matcher property = PROPERTY.matcher(Files.readString(file, StandardCharsets.UTF_8));
+      while (property.find()) {
+        found++;
+        if (property.group(1) == null || !property.group(1).contains("seed")) {
+          unseeded.add(file + ": " + property.group());
+        }
+      }
+    }
+    assertThat(found).isGreaterThan(100);
+    assertThat(unseeded).isEmpty();
   }
 
   private StandardJavaFileManager fileManager() {

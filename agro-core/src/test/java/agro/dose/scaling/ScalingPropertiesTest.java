@@ -33,7 +33,7 @@ class ScalingPropertiesTest {
     assertThat(actual).isCloseTo(expected, within(Math.abs(expected) * TINY + 1e-12));
   }
 
-  @Property
+  @Property(seed = "8")
   void dilutionConservesWhatIsDissolved(
       @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1000) double stock,
       @ForAll @Scale(6) @DoubleRange(min = 0.0001, max = 1) double share,
@@ -51,7 +51,7 @@ class ScalingPropertiesTest {
     near(back.total().litres(), total);
   }
 
-  @Property
+  @Property(seed = "8")
   void pearsonSquareConservesWhatIsDissolved(
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 400) double weak,
       @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 600) double above,
@@ -71,7 +71,7 @@ class ScalingPropertiesTest {
     near(mixture.strong().litres() + mixture.weak().litres(), total);
   }
 
-  @Property
+  @Property(seed = "8")
   void bandNeverTakesMoreThanBroadcast(
       @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 20) double rate,
       @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double share,
@@ -95,7 +95,7 @@ class ScalingPropertiesTest {
     near(result.perField().perHectare().highNumber(), 2 * rate * share);
   }
 
-  @Property
+  @Property(seed = "8")
   void waterIsNeverNegativeAndReachesTheMoisture(
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.95) double now,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.9) double low,
@@ -116,7 +116,7 @@ class ScalingPropertiesTest {
     assertThat(result.findings().isEmpty()).isEqualTo(now <= low || low == now);
   }
 
-  @Property
+  @Property(seed = "8")
   void seedScalesWithTheLotAndKeepsItsRange(
       @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 20) double low,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double more,
@@ -134,7 +134,7 @@ class ScalingPropertiesTest {
     assertThat(many.highNumber()).isGreaterThanOrEqualTo(many.lowNumber());
   }
 
-  @Property
+  @Property(seed = "8")
   void pumpsGoThereAndBack(
       @ForAll @Scale(6) @DoubleRange(min = 5, max = 2000) double litresPerHectare,
       @ForAll @Scale(6) @DoubleRange(min = 5, max = 25) double tank,
@@ -152,7 +152,7 @@ class ScalingPropertiesTest {
     near(dose.perHectare().perHectare().highNumber(), 1.2 * rate);
   }
 
-  @Property
+  @Property(seed = "8")
   void measuresNeverLieAboutTheirDeparture(
       @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 500) double millilitres,
       @ForAll @Scale(6) @DoubleRange(min = 1, max = 50) double cap,

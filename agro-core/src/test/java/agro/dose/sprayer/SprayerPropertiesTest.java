@@ -49,7 +49,7 @@ class SprayerPropertiesTest {
         .perArea();
   }
 
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void linearInFlowAndInverseInSpeedAndSwath(
       @ForAll @DoubleRange(min = 0.01, max = 100) @Scale(4) double flow,
       @ForAll @DoubleRange(min = 0.1, max = 10) @Scale(4) double speed,
@@ -62,7 +62,7 @@ class SprayerPropertiesTest {
   }
 
   /** The constant of any family of units gives what the equation in base units gives. */
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void everyFormIsTheSameFormula(
       @ForAll("units") SprayUnits units,
       @ForAll @DoubleRange(min = 0.01, max = 100) @Scale(4) double flow,
@@ -75,7 +75,7 @@ class SprayerPropertiesTest {
     assertThat(inUnits / volume(flow, speed, swath).in(units.volume())).isCloseTo(1, within(CLOSE));
   }
 
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void everyUnknownIsFoundBack(
       @ForAll @DoubleRange(min = 0.01, max = 100) @Scale(4) double flow,
       @ForAll @DoubleRange(min = 0.1, max = 10) @Scale(4) double metresPerSecond,
@@ -93,7 +93,7 @@ class SprayerPropertiesTest {
         RequiredSetting.swath(found, sprayer, speed, units).swath(), new Length(3 * metres), CLOSE);
   }
 
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void pressureAndFlowRoundTrip(
       @ForAll @DoubleRange(min = 0.01, max = 20) @Scale(4) double flow,
       @ForAll @DoubleRange(min = 10, max = 2000) @Scale(2) double known,
@@ -106,7 +106,7 @@ class SprayerPropertiesTest {
     assertThat(there.compareTo(new FlowRate(flow))).isEqualTo(Double.compare(other, known));
   }
 
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void treatedVolumeIsNeverBelowFieldVolume(
       @ForAll @DoubleRange(min = 0.05, max = 1) @Scale(3) double band,
       @ForAll @DoubleRange(min = 1, max = 4) @Scale(3) double row,
@@ -122,7 +122,7 @@ class SprayerPropertiesTest {
   }
 
   /** Mean between the extremes; verdicts agree with the share; scaling all catches changes none. */
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void catchTestsScale(
       @ForAll @Size(min = 2, max = 30) List<@DoubleRange(min = 0.1, max = 5) @Scale(3) Double> all,
       @ForAll @DoubleRange(min = 0.1, max = 10) @Scale(2) double factor) {
@@ -143,7 +143,7 @@ class SprayerPropertiesTest {
   }
 
   /** More people never take longer, and never less than the labour shared out evenly. */
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void jobsShareOut(
       @ForAll @DoubleRange(min = 0.1, max = 60) @Scale(2) double pumps,
       @ForAll @IntRange(min = 1, max = 9) int people) {
@@ -159,7 +159,7 @@ class SprayerPropertiesTest {
   }
 
   /** All product goes into the stock and out with the water, and a range never turns round. */
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void injectionKeepsTheProduct(
       @ForAll @DoubleRange(min = 0.1, max = 5) @Scale(2) double hectares,
       @ForAll @DoubleRange(min = 0.5, max = 3) @Scale(2) double injector,

@@ -151,7 +151,7 @@ class MeasuringKitTest {
     assertThat(suits(kit, "20-30 g").measured().lowNumber()).isCloseTo(0.024, within(1e-12));
   }
 
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void whatIsSuggestedIsWithinTheLimit(
       @ForAll @DoubleRange(min = 0.05, max = 50_000) double grams,
       @ForAll @DoubleRange(min = 0.01, max = 0.5) double limit) {

@@ -115,7 +115,7 @@ class PurchaseTest {
   }
 
   /** All numbers of packs up to the cover, by brute force. */
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void packsCoverTheNeedAndNothingIsBetter(
       @ForAll @IntRange(min = 1, max = 120) int need,
       @ForAll @Size(min = 1, max = 3) List<@IntRange(min = 1, max = 40) Integer> sizes,

@@ -26,7 +26,7 @@ import net.jqwik.api.constraints.Scale;
 /** What always holds for a tank mix. */
 class TankMixPropertiesTest {
 
-  @Property(tries = 300)
+  @Property(seed = "8", tries = 300)
   void loadsSumToTheTotal(
       @ForAll @Scale(4) @DoubleRange(min = 0.001, max = 40) double hectares,
       @ForAll @DoubleRange(min = 20, max = 2000) double spray,
@@ -47,7 +47,7 @@ class TankMixPropertiesTest {
         .isCloseTo(litres, within(1e-8 * Math.max(litres, made)));
   }
 
-  @Property(tries = 300)
+  @Property(seed = "8", tries = 300)
   void noLoadIsFullerThanTheTankAndNoneIsEmpty(
       @ForAll @Scale(4) @DoubleRange(min = 0.001, max = 40) double hectares,
       @ForAll @DoubleRange(min = 20, max = 2000) double spray,
@@ -62,7 +62,7 @@ class TankMixPropertiesTest {
   }
 
   /** Field and tank k times as large: as many loads, each with k times the amounts. */
-  @Property(tries = 300)
+  @Property(seed = "8", tries = 300)
   void fieldAndTankScaleTogether(
       @ForAll @Scale(4) @DoubleRange(min = 0.01, max = 50) double hectares,
       @ForAll @DoubleRange(min = 20, max = 2000) double spray,
@@ -79,7 +79,7 @@ class TankMixPropertiesTest {
     }
   }
 
-  @Property(tries = 300)
+  @Property(seed = "8", tries = 300)
   void exactMultiplesNeedNoFurtherLoad(
       @ForAll @IntRange(min = 1, max = 2000) int loads,
       @ForAll @DoubleRange(min = 20, max = 2000) double spray,
@@ -95,7 +95,7 @@ class TankMixPropertiesTest {
     assertThat(below.partLoad()).isPresent();
   }
 
-  @Property(tries = 300)
+  @Property(seed = "8", tries = 300)
   void rangesNeverInvert(
       @ForAll @DoubleRange(min = 0, max = 3) double low,
       @ForAll @Scale(4) @DoubleRange(min = 0.001, max = 3) double more,
@@ -122,7 +122,7 @@ class TankMixPropertiesTest {
   }
 
   /** Whatever the unit of land, the same ground gives the same amounts. */
-  @Property(tries = 300)
+  @Property(seed = "8", tries = 300)
   void landUnitsGiveTheSameGround(
       @ForAll LandUnit land, @ForAll @DoubleRange(min = 0.5, max = 20) double number) {
     var local = SprayedField.of("A", number, land);

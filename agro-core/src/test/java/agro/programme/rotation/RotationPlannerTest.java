@@ -123,13 +123,13 @@ class RotationPlannerTest {
     return all;
   }
 
-  @Property(tries = 60)
+  @Property(seed = "8", tries = 60)
   void everyProgrammeThatKeepsTheRulesIsFoundAndNoOther(
       @ForAll @LongRange(min = 0, max = Long.MAX_VALUE) long seed) {
     compareWithAll(seed);
   }
 
-  @Property(tries = 2000)
+  @Property(seed = "8", tries = 2000)
   @Tag("slow")
   void everyProgrammeOfTwoThousandFarmsIsFoundAndNoOther(
       @ForAll @LongRange(min = 0, max = Long.MAX_VALUE) long seed) {
@@ -150,7 +150,7 @@ class RotationPlannerTest {
     assertThat(outcome.isPossible()).isEqualTo(!expected.isEmpty());
   }
 
-  @Property(tries = 40)
+  @Property(seed = "8", tries = 40)
   void programmesComeInTheOrderOfTheCriteria(
       @ForAll @LongRange(min = 0, max = Long.MAX_VALUE) long seed) {
     var planner = scene(new Random(seed));

@@ -96,7 +96,7 @@ class ExposureForecastTest {
     assertThat(found.presentation().toText()).contains("No day is left");
   }
 
-  @Property(tries = 25)
+  @Property(seed = "8", tries = 25)
   void longerResidueNeverLowersTheShare(
       @ForAll @DoubleRange(min = 0.1, max = 30) double lasts,
       @ForAll @DoubleRange(min = 0, max = 15) double more,
@@ -119,7 +119,7 @@ class ExposureForecastTest {
     }
   }
 
-  @Property(tries = 15)
+  @Property(seed = "8", tries = 15)
   void aForecastThatIsShiftedShiftsTheDay(
       @ForAll @IntRange(min = 1, max = 30) int days,
       @ForAll @DoubleRange(min = 0.5, max = 20) double lasts) {
@@ -131,7 +131,7 @@ class ExposureForecastTest {
         .isCloseTo(before.bestDay().orElseThrow().mean(), within(1e-6));
   }
 
-  @Property(tries = 15)
+  @Property(seed = "8", tries = 15)
   void slowerActionNeverRaisesTheShare(
       @ForAll @DoubleRange(min = 0, max = 4) double acts,
       @ForAll @DoubleRange(min = 0, max = 4) double more) {

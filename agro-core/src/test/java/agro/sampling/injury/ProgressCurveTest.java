@@ -121,7 +121,7 @@ class ProgressCurveTest {
     assertThat(ProgressCurve.of(new double[] {3}, new double[] {7}).area()).isZero();
   }
 
-  @Property
+  @Property(seed = "8")
   void aPointOnTheLineChangesNothing(
       @ForAll @DoubleRange(min = 0, max = 100) double from,
       @ForAll @DoubleRange(min = 0, max = 100) double to,

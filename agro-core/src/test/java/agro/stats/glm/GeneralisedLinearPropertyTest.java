@@ -48,7 +48,7 @@ class GeneralisedLinearPropertyTest {
     return Factor.of("block", labels);
   }
 
-  @Property(tries = 40)
+  @Property(seed = "8", tries = 40)
   void orderOfRowsAndNamesOfLevelsDoNotMatter(@ForAll long seed) {
     double[] counts = counts(seed);
     var block = block();
@@ -80,7 +80,7 @@ class GeneralisedLinearPropertyTest {
     }
   }
 
-  @Property(tries = 40)
+  @Property(seed = "8", tries = 40)
   void aConstantOffsetShiftsTheIntercept(
       @ForAll long seed, @ForAll @DoubleRange(min = -3, max = 3) double shift) {
     var treatment = ModelTerm.of(Factor.of("t", labels("a", "b", "c")));
@@ -99,7 +99,7 @@ class GeneralisedLinearPropertyTest {
     }
   }
 
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void deathsAndSurvivalsAreMirrorImages(@ForAll long seed) {
     var random = new Random(seed);
     double[] totals = new double[ROWS];
@@ -125,7 +125,7 @@ class GeneralisedLinearPropertyTest {
   }
 
   /** Leverages of a fit sum to its rank, and weights of two are rows twice. */
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void weightsAreCopiesOfRows(@ForAll long seed) {
     double[] counts = counts(seed);
     var treatment = Factor.of("t", labels("a", "b", "c"));
@@ -150,7 +150,7 @@ class GeneralisedLinearPropertyTest {
     }
   }
 
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void refitsEqualFreshFits(@ForAll long seed) {
     var treatment = ModelTerm.of(Factor.of("t", labels("a", "b", "c")));
     for (var family : FAMILIES) {

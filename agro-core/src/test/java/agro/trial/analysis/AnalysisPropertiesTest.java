@@ -44,7 +44,7 @@ class AnalysisPropertiesTest {
     return TrialAnalysis.of(trial, "yield").with(route).evaluate();
   }
 
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void orderOfLinesChangesNothing(@ForAll @IntRange(max = 10_000) int seed) {
     for (var route : List.of(AnalysisRoute.NORMAL, AnalysisRoute.RANKS)) {
       var one = analysed(trial(seed, 1, "t", false), route);
@@ -54,7 +54,7 @@ class AnalysisPropertiesTest {
     }
   }
 
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void namesChangeNothing(@ForAll @IntRange(max = 10_000) int seed) {
     var one = analysed(trial(seed, 1, "t", false), AnalysisRoute.NORMAL);
     var other = analysed(trial(seed, 1, "wizened ", false), AnalysisRoute.NORMAL);
@@ -68,7 +68,7 @@ class AnalysisPropertiesTest {
     }
   }
 
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void scalingScalesMeansAndNoTest(
       @ForAll @IntRange(max = 10_000) int seed,
       @ForAll @Scale(4) @DoubleRange(min = 0.001, max = 1000) double factor) {
@@ -86,7 +86,7 @@ class AnalysisPropertiesTest {
     }
   }
 
-  @Property(tries = 20)
+  @Property(seed = "8", tries = 20)
   void lettersAgreeWithPairs(@ForAll @IntRange(max = 10_000) int seed) {
     for (var method : ComparisonMethod.values()) {
       if (method != ComparisonMethod.DUNNETT) {
@@ -105,7 +105,7 @@ class AnalysisPropertiesTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(seed = "8", tries = 200)
   void transformationsAreCarriedBack(@ForAll @DoubleRange(min = 0.01, max = 99.9) double value) {
     for (var each :
         List.of(

@@ -56,7 +56,7 @@ class DoseResponsePropertiesTest {
     return groups.stream().map(change).toList();
   }
 
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void theOrderOfGroupsNeverMatters(@ForAll @IntRange(max = 100_000) int seed) {
     var groups = drawn(seed);
     var shuffled = new ArrayList<>(groups);
@@ -68,7 +68,7 @@ class DoseResponsePropertiesTest {
     same(one, other, 1, 0);
   }
 
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void halvesOfGroupsGiveTheSameCurve(@ForAll @IntRange(max = 100_000) int seed) {
     var choices = DEFAULTS.with(HeterogeneityRule.never());
     var groups = drawn(seed);
@@ -81,7 +81,7 @@ class DoseResponsePropertiesTest {
     same(choices.fit(Assays.of(groups)), choices.fit(Assays.of(halves)), 1, 1e-10);
   }
 
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void anotherUnitScalesDosesAndLimits(
       @ForAll @IntRange(max = 100_000) int seed,
       @ForAll @DoubleRange(min = 0.01, max = 1000) double factor) {
@@ -97,7 +97,7 @@ class DoseResponsePropertiesTest {
     }
   }
 
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void theLogarithmDoesNotMatter(@ForAll @IntRange(max = 100_000) int seed) {
     var data = Assays.of(drawn(seed));
     same(DEFAULTS.fit(data), DEFAULTS.with(DoseScale.LN).fit(data), 1, 1e-10);
@@ -105,7 +105,7 @@ class DoseResponsePropertiesTest {
   }
 
   /** Survivors against the reciprocal of the dose: the mirror image of a symmetric link. */
-  @Property(tries = 100)
+  @Property(seed = "8", tries = 100)
   void deathAndSurvivalAreMirrored(@ForAll @IntRange(max = 100_000) int seed) {
     var groups = drawn(seed);
     var mirrored =
@@ -124,7 +124,7 @@ class DoseResponsePropertiesTest {
     }
   }
 
-  @Property(tries = 50)
+  @Property(seed = "8", tries = 50)
   void noNaturalMortalityIsNaturalMortalityOfZero(@ForAll @IntRange(max = 100_000) int seed) {
     var data = Assays.of(drawn(seed));
     var none = DEFAULTS.with(NaturalMortality.none()).fit(data);
@@ -132,7 +132,7 @@ class DoseResponsePropertiesTest {
     same(none, zero, 1, 0);
   }
 
-  @Property(tries = 50)
+  @Property(seed = "8", tries = 50)
   void profileLimitsLieAboutTheDose(@ForAll @IntRange(max = 100_000) int seed) {
     var data = Assays.of(drawn(seed));
     var choices = DEFAULTS.with(HeterogeneityRule.never());

@@ -57,7 +57,7 @@ class EfficacyFormulaTest {
                 ReferenceTable.number(row, "ca")));
   }
 
-  @Property
+  @Property(seed = "8")
   void sunShepardIsHendersonTilton(
       @ForAll @DoubleRange(min = 0.1, max = 1e4) double tb,
       @ForAll @DoubleRange(min = 0, max = 1e4) double ta,
@@ -70,7 +70,7 @@ class EfficacyFormulaTest {
         .isCloseTo(expected, offset(1e-9 * scale * Math.max(1, ca / cb)));
   }
 
-  @Property
+  @Property(seed = "8")
   void hendersonTiltonIsAbbottWhereBothBeganAlike(
       @ForAll @DoubleRange(min = 0.1, max = 1e4) double before,
       @ForAll @DoubleRange(min = 0, max = 1e4) double ta,
@@ -80,7 +80,7 @@ class EfficacyFormulaTest {
         .isCloseTo(abbott, offset(1e-9 * (100 + Math.abs(abbott))));
   }
 
-  @Property
+  @Property(seed = "8")
   void schneiderOrelliIsAbbottOnMortality(
       @ForAll @DoubleRange(min = 0, max = 100) double treated,
       @ForAll @DoubleRange(min = 0, max = 99.9) double control) {

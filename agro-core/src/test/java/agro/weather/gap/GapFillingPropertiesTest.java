@@ -35,7 +35,7 @@ class GapFillingPropertiesTest {
     return builder.build(series.place(), series.medium());
   }
 
-  @Property(tries = 30)
+  @Property(seed = "8", tries = 30)
   void everyGapIsToldAndEveryFilledDayHasItsError(
       @ForAll @IntRange(min = 0, max = 100_000) int seed,
       @ForAll @DoubleRange(min = 0.01, max = 0.2) double begins,
@@ -76,7 +76,7 @@ class GapFillingPropertiesTest {
   }
 
   /** With nothing missing nothing is done. */
-  @Property(tries = 3)
+  @Property(seed = "8", tries = 3)
   void aWholeSeriesStaysAsItIs(@ForAll @IntRange(min = 0, max = 9) int longest) {
     var filled = GapFilling.withDefaults().interpolateUpTo(longest).climatology(NORMALS).fill(DAYS);
     assertThat(filled.daily()).isEqualTo(DAYS);
