@@ -11,6 +11,9 @@ import java.util.Locale;
  */
 public final class Numbers {
 
+  /** Whole numbers below it have no more than ten digits and print as they are. */
+  private static final double WHOLE = 1e9;
+
   private Numbers() {}
 
   /**
@@ -26,6 +29,9 @@ public final class Numbers {
     }
     if (value == 0) {
       return "0";
+    }
+    if (value == Math.rint(value) && Math.abs(value) < WHOLE) {
+      return Long.toString((long) value);
     }
     var exact = new BigDecimal(value);
     int digitsBeforePoint = exact.precision() - exact.scale();
@@ -48,7 +54,7 @@ public final class Numbers {
       return special(value);
     }
     var printed = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    return printed.matches("-0(\\.0*)?") ? printed.substring(1) : printed;
+    return isNegativeZero(printed) ? printed.substring(1) : printed;
   }
 
   /**
@@ -70,6 +76,11 @@ public final class Numbers {
         .round(new MathContext(digits, RoundingMode.HALF_UP))
         .stripTrailingZeros()
         .toPlainString();
+  }
+
+  private static boolean isNegativeZero(String printed) {
+    return printed.charAt(0) == '-'
+        && printed.chars().allMatch(sign -> sign == '-' || sign == '0' || sign == '.');
   }
 
   private static String special(double value) {

@@ -2,12 +2,16 @@ package agro.working;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Widths, padding and wrapping of plain text. */
 final class PlainText {
 
   /** Columns that printed text fills at most, where its words allow. */
   static final int LINE_WIDTH = 100;
+
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+  private static final Pattern CONTROL = Pattern.compile("[\\x00-\\x1F\\x7F-\\x9F]");
 
   private PlainText() {}
 
@@ -19,7 +23,28 @@ final class PlainText {
    * @return the text on one line
    */
   static String oneLine(String text) {
-    return text.strip().replaceAll("\\s+", " ").replaceAll("[\\x00-\\x1F\\x7F-\\x9F]", "\uFFFD");
+    if (isOneLine(text)) {
+      return text;
+    }
+    var spaced = SPACES.matcher(text.strip()).replaceAll(" ");
+    return CONTROL.matcher(spaced).replaceAll("\uFFFD");
+  }
+
+  /** Most texts are; to see it costs little beside two searches. */
+  private static boolean isOneLine(String text) {
+    boolean afterSpace = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean isEdge = i == 0 || i == text.length() - 1;
+      if (c < ' '
+          || (c >= 0x7F && c <= 0x9F)
+          || (c == ' ' && afterSpace)
+          || (isEdge && Character.isWhitespace(c))) {
+        return false;
+      }
+      afterSpace = c == ' ';
+    }
+    return true;
   }
 
   /**

@@ -1,16 +1,11 @@
 package agro.programme.bulletin;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import agro.working.TextLanguage;
+import agro.working.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.MissingResourceException;
-import java.util.Objects;
-import java.util.PropertyResourceBundle;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The words of one language. Dates and numbers are written by the language alone, never by the
@@ -21,11 +16,9 @@ public final class BulletinText {
 
   private static final double TENTHS = 10;
 
-  private final BulletinLanguage language;
-  private final PropertyResourceBundle words;
+  private final Wording words;
 
-  private BulletinText(BulletinLanguage language, PropertyResourceBundle words) {
-    this.language = language;
+  private BulletinText(Wording words) {
     this.words = words;
   }
 
@@ -35,14 +28,8 @@ public final class BulletinText {
    * @param language the language
    * @return the words
    */
-  public static BulletinText of(BulletinLanguage language) {
-    var name = "bulletin_" + language.code() + ".properties";
-    try (var stream = Objects.requireNonNull(BulletinText.class.getResourceAsStream(name), name)) {
-      var reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
-      return new BulletinText(language, new PropertyResourceBundle(reader));
-    } catch (IOException e) {
-      throw new UncheckedIOException("the words of " + name + " could not be read", e);
-    }
+  public static BulletinText of(TextLanguage language) {
+    return new BulletinText(Wording.of(BulletinText.class, "bulletin", language));
   }
 
   /**
@@ -50,8 +37,8 @@ public final class BulletinText {
    *
    * @return the language
    */
-  public BulletinLanguage language() {
-    return language;
+  public TextLanguage language() {
+    return words.language();
   }
 
   /**
@@ -60,7 +47,7 @@ public final class BulletinText {
    * @return the keys in order
    */
   public Set<String> keys() {
-    return new TreeSet<>(words.keySet());
+    return words.keys();
   }
 
   /**
@@ -73,30 +60,7 @@ public final class BulletinText {
    * @throws IllegalArgumentException if a name of the text has no value, or a value no name
    */
   public String say(String key, Object... namesAndValues) {
-    var pattern = words.getString(key);
-    var said = new StringBuilder();
-    int used = 0;
-    int at = 0;
-    for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', at)) {
-      int close = pattern.indexOf('}', open);
-      said.append(pattern, at, open);
-      said.append(value(key, pattern.substring(open + 1, close), namesAndValues));
-      used++;
-      at = close + 1;
-    }
-    if (used < namesAndValues.length / 2) {
-      throw new IllegalArgumentException("the text " + key + " has no place for every value");
-    }
-    return said.append(pattern.substring(at)).toString();
-  }
-
-  private static Object value(String key, String name, Object... namesAndValues) {
-    for (int i = 0; i + 1 < namesAndValues.length; i += 2) {
-      if (namesAndValues[i].equals(name)) {
-        return namesAndValues[i + 1];
-      }
-    }
-    throw new IllegalArgumentException("the text " + key + " asks for a value of " + name);
+    return words.say(key, namesAndValues);
   }
 
   /**
@@ -140,7 +104,7 @@ public final class BulletinText {
    * @return the number with the decimal sign of the language and without groups
    */
   public String number(double value, int decimals) {
-    return String.format(language.locale(), "%." + decimals + "f", value);
+    return words.number(value, decimals);
   }
 
   /**
@@ -185,8 +149,6 @@ public final class BulletinText {
    * @return for example {@code "0,75 L"}
    */
   public String quantity(String printed) {
-    return language == BulletinLanguage.ENGLISH
-        ? printed
-        : printed.replaceAll("(?<=[0-9])\\.(?=[0-9])", ",");
+    return words.quantity(printed);
   }
 }

@@ -7,6 +7,7 @@ import agro.programme.window.SprayHours;
 import agro.source.Reference;
 import agro.working.Presentable;
 import agro.working.Presentation;
+import agro.working.TextLanguage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -79,14 +80,14 @@ public record FieldBulletin(
    * @param level for whom
    * @return title, sections and the short texts
    */
-  public WrittenBulletin write(BulletinLanguage language, ReadingLevel level) {
+  public WrittenBulletin write(TextLanguage language, ReadingLevel level) {
     return new BulletinWriter(this, BulletinText.of(language), level).write();
   }
 
   /** The bulletin for the adviser, in English and without its pictures. */
   @Override
   public Presentation presentation() {
-    return write(BulletinLanguage.ENGLISH, ReadingLevel.ADVISER).presentation();
+    return write(TextLanguage.ENGLISH, ReadingLevel.ADVISER).presentation();
   }
 
   @Override

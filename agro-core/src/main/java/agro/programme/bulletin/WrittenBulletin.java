@@ -2,6 +2,7 @@ package agro.programme.bulletin;
 
 import agro.working.Presentable;
 import agro.working.Presentation;
+import agro.working.TextLanguage;
 import java.util.List;
 import java.util.Objects;
 
@@ -17,7 +18,7 @@ import java.util.Objects;
  * @param footer what the page was made from
  */
 public record WrittenBulletin(
-    BulletinLanguage language,
+    TextLanguage language,
     ReadingLevel level,
     String title,
     String subtitle,

@@ -1,34 +1,28 @@
 package agro.trial.layout;
 
+import agro.stats.SplitMix64;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Random numbers that a seed fixes for good, on every machine and in every version of Java: the
- * generator SplitMix64 of Steele, Lea and Flood (2014), with whole numbers below a bound drawn
- * without bias. Not thread-safe; each drawing has its own.
+ * Random numbers that a seed fixes for good, with whole numbers below a bound drawn without bias.
+ * Not thread-safe; each drawing has its own.
  */
 final class SeededDraws {
 
-  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
-
-  private long state;
+  private final SplitMix64 stream;
 
   SeededDraws(long seed) {
-    this.state = seed;
+    this.stream = SplitMix64.of(seed);
   }
 
   /** A stream of its own for another purpose, so that one purpose never shifts the other. */
   static SeededDraws forPurpose(long seed, long purpose) {
-    return new SeededDraws(new SeededDraws(seed ^ (GOLDEN * purpose)).next());
+    return new SeededDraws(new SeededDraws(seed ^ (SplitMix64.GOLDEN * purpose)).next());
   }
 
   long next() {
-    state += GOLDEN;
-    long z = state;
-    z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-    z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
-    return z ^ (z >>> 31);
+    return stream.next();
   }
 
   /** A whole number from 0 to below the bound, each with the same chance. */

@@ -14,6 +14,7 @@ import agro.programme.rotation.WindowBasis;
 import agro.sampling.SamplingUnit;
 import agro.sampling.injury.TreatmentVerdict;
 import agro.working.Caution;
+import agro.working.TextLanguage;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
@@ -32,7 +33,7 @@ class BulletinTextTest {
 
   private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
 
-  private static Properties words(BulletinLanguage language) throws IOException {
+  private static Properties words(TextLanguage language) throws IOException {
     var words = new Properties();
     var name = "bulletin_" + language.code() + ".properties";
     try (var stream = BulletinText.class.getResourceAsStream(name)) {
@@ -52,8 +53,8 @@ class BulletinTextTest {
 
   @Test
   void everyKeyStandsInBothLanguagesWithTheSamePlaces() throws IOException {
-    var english = words(BulletinLanguage.ENGLISH);
-    var german = words(BulletinLanguage.GERMAN);
+    var english = words(TextLanguage.ENGLISH);
+    var german = words(TextLanguage.GERMAN);
     assertThat(german.stringPropertyNames())
         .containsExactlyInAnyOrderElementsOf(english.stringPropertyNames());
     for (var key : english.stringPropertyNames()) {
@@ -66,7 +67,7 @@ class BulletinTextTest {
 
   @Test
   void noKeyStandsTwice() throws IOException {
-    for (var language : BulletinLanguage.values()) {
+    for (var language : TextLanguage.values()) {
       var name = "bulletin_" + language.code() + ".properties";
       try (var stream = BulletinText.class.getResourceAsStream(name)) {
         var text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
@@ -82,7 +83,7 @@ class BulletinTextTest {
 
   @ParameterizedTest
   @EnumSource
-  void everyConstantThatIsPrintedHasItsWords(BulletinLanguage language) {
+  void everyConstantThatIsPrintedHasItsWords(TextLanguage language) {
     var keys = BulletinText.of(language).keys();
     for (var each : Caution.values()) {
       assertThat(keys).contains("caution." + each.name());
@@ -110,7 +111,7 @@ class BulletinTextTest {
 
   @Test
   void cautionsInEnglishAreThoseOfTheLibrary() {
-    var text = BulletinText.of(BulletinLanguage.ENGLISH);
+    var text = BulletinText.of(TextLanguage.ENGLISH);
     for (var each : Caution.values()) {
       assertThat(text.say("caution." + each.name())).isEqualTo(each.line());
     }
@@ -118,8 +119,8 @@ class BulletinTextTest {
 
   @Test
   void datesAndNumbersFollowTheLanguageAndNotTheMachine() {
-    var english = BulletinText.of(BulletinLanguage.ENGLISH);
-    var german = BulletinText.of(BulletinLanguage.GERMAN);
+    var english = BulletinText.of(TextLanguage.ENGLISH);
+    var german = BulletinText.of(TextLanguage.GERMAN);
     var day = LocalDate.of(2026, 7, 3);
     assertThat(english.fullDay(day)).isEqualTo("Friday, 3 Jul 2026");
     assertThat(german.fullDay(day)).isEqualTo("Freitag, 3. Juli 2026");
@@ -132,7 +133,7 @@ class BulletinTextTest {
 
   @Test
   void chancesAreNeverSaidToBeCertain() {
-    var text = BulletinText.of(BulletinLanguage.ENGLISH);
+    var text = BulletinText.of(TextLanguage.ENGLISH);
     assertThat(text.chance(0)).isEqualTo("less than 1 in 10");
     assertThat(text.chance(0.31)).isEqualTo("3 in 10");
     assertThat(text.chance(1)).isEqualTo("more than 9 in 10");
@@ -140,7 +141,7 @@ class BulletinTextTest {
 
   @Test
   void aValueIsNeverReadAsAPattern() {
-    var text = BulletinText.of(BulletinLanguage.ENGLISH);
+    var text = BulletinText.of(TextLanguage.ENGLISH);
     assertThat(text.say("title", "field", "{day} $1 \\")).isEqualTo("Field bulletin: {day} $1 \\");
     assertThatThrownBy(() -> text.say("title"))
         .isInstanceOf(IllegalArgumentException.class)

@@ -1,9 +1,9 @@
-package agro.programme.bulletin;
+package agro.working;
 
 import java.util.Locale;
 
-/** Language of a bulletin. Its words lie in a resource bundle that is complete in each. */
-public enum BulletinLanguage {
+/** Language of what is printed. Words lie in resource bundles that are complete in each. */
+public enum TextLanguage {
   /** English. */
   ENGLISH("en", Locale.ENGLISH),
   /** German. */
@@ -12,7 +12,7 @@ public enum BulletinLanguage {
   private final String code;
   private final Locale locale;
 
-  BulletinLanguage(String code, Locale locale) {
+  TextLanguage(String code, Locale locale) {
     this.code = code;
     this.locale = locale;
   }
