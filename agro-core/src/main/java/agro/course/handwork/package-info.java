@@ -1,0 +1,2 @@
+/** Classical calculations by hand, with every column and sum that textbooks show. */
+package agro.course.handwork;
