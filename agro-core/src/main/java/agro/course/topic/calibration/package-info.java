@@ -1,0 +1,2 @@
+/** Exercises on the calibration of sprayers. */
+package agro.course.topic.calibration;

@@ -1,0 +1,2 @@
+/** Exercises on product and water for fields, tanks and pumps. */
+package agro.course.topic.dose;

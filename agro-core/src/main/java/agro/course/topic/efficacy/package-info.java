@@ -1,0 +1,2 @@
+/** Exercises on the efficacy of treatments in per cent. */
+package agro.course.topic.efficacy;

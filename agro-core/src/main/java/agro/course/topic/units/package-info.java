@@ -1,0 +1,2 @@
+/** Exercises on converting units of the trade. */
+package agro.course.topic.units;
