@@ -1,0 +1,2 @@
+/** Marks typed answers: reads them with their units, recognises mistakes, carries slips forward. */
+package agro.course.marking;
