@@ -80,6 +80,7 @@ final class DemoFiles {
     writer.addTrials(files);
     ProgrammeBook.tables(vale.seed())
         .forEach((name, table) -> files.put(name, writer.headed(table)));
+    CourseBook.tables(vale.seed()).forEach((name, table) -> files.put(name, writer.headed(table)));
     return files;
   }
 
@@ -94,6 +95,8 @@ final class DemoFiles {
     files.put("trial-truth.csv", headed(SprayTrial.truth()));
     files.put("vials.csv", headed(VialBook.table(vale.seed())));
     files.put("vials-truth.csv", headed(VialBook.truth()));
+    files.put("class-calibrations.csv", headed(CalibrationBook.table(vale.seed())));
+    files.put("class-calibrations-truth.csv", headed(CalibrationBook.truth()));
   }
 
   private String headed(String table) {
@@ -127,11 +130,16 @@ final class DemoFiles {
         | `trial-yield.csv`, `trial-prices.csv`, `trial-costs.csv` | graded heads, prices, costs |
         | `vials.csv` | larvae of two strains in coated vials |
         | `trial-truth.csv`, `vials-truth.csv` | what lies behind trial and vials |
+        | `class-calibrations.csv`, `class-calibrations-truth.csv` | a hand boom calibrated by a \
+        class of 24 groups, and which of them are off for what reason |
         | `fields.csv`, `plantings.csv` | the farm's fields and the crops in them |
         | `labels.csv` | a small store of invented products and what is noted of their labels |
         | `thresholds.csv`, `sprayers.csv` | thresholds for the counts, and two sprayers |
         | `spray-limits.csv`, `spray-weather.csv` | one farm's own limits for spraying, and hours \
         as foreseen on the day of issue |
+        | `class-list.csv`, `course-blueprint.csv`, `course-setting.csv` | a class without names, \
+        what its paper asks, and a place with a local unit of land |
+        | `course-answers.csv` | what the class typed, slips and all |
         | `logs/` | the temperature logs |
 
         The layout is explained column by column in the README page of an empty season folder, which
