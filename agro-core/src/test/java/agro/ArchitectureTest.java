@@ -124,7 +124,13 @@ class ArchitectureTest {
           entry("programme.rotation", Set.of("interval")),
           entry("programme.window", Set.of()),
           entry("programme.diary", Set.of()),
-          entry("programme.bulletin", Set.of("interval", "rotation", "window", "diary")));
+          entry("programme.bulletin", Set.of("interval", "rotation", "window", "diary")),
+          entry("course.topic", Set.of("handwork", "sheet")),
+          entry("course.marking", Set.of()),
+          entry("course.paper", Set.of("topic", "marking", "sheet")),
+          entry("course.sheet", Set.of()),
+          entry("course.handwork", Set.of("sheet")),
+          entry("course.practical", Set.of()));
 
   @ArchTest
   static void partsAreOnTheMapAndImportNoOthers(JavaClasses classes) {
@@ -164,7 +170,8 @@ class ArchitectureTest {
                     "sampling",
                     "stats",
                     "trial",
-                    "programme")
+                    "programme",
+                    "course")
                 .contains(names[1]);
     return hasParts ? names[1] + "." + names[2] : "";
   }
