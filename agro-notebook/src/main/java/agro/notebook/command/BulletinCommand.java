@@ -1,12 +1,12 @@
 package agro.notebook.command;
 
 import agro.notebook.page.BulletinFiles;
-import agro.programme.bulletin.BulletinLanguage;
 import agro.programme.bulletin.FieldBulletin;
 import agro.programme.bulletin.ReadingLevel;
 import agro.programme.bulletin.SeasonBulletins;
 import agro.reading.SafeFile;
 import agro.season.Ledger;
+import agro.working.TextLanguage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -58,7 +58,7 @@ final class BulletinCommand implements Callable<Integer> {
       paramLabel = "NAME",
       split = ",",
       description = "Languages, apart by commas: ${COMPLETION-CANDIDATES}. Default: english.")
-  private List<BulletinLanguage> languages = List.of(BulletinLanguage.ENGLISH);
+  private List<TextLanguage> languages = List.of(TextLanguage.ENGLISH);
 
   @Option(
       names = "--level",

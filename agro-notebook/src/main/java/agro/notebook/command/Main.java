@@ -31,6 +31,7 @@ public final class Main implements Runnable {
         new ForecastCommand(),
         new HindcastCommand(),
         new BulletinCommand(),
+        new ClassPapersCommand(),
         new TemplateCommand(),
         new InstallCommand(),
         new CheckCommand(),

@@ -1,10 +1,10 @@
 package agro.notebook.page;
 
-import agro.programme.bulletin.BulletinLanguage;
 import agro.programme.bulletin.BulletinText;
 import agro.programme.bulletin.FieldBulletin;
 import agro.programme.bulletin.ReadingLevel;
 import agro.working.HtmlText;
+import agro.working.TextLanguage;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -40,7 +40,7 @@ public record BulletinFiles(Map<String, String> texts) {
    * @return the files
    */
   public static BulletinFiles of(
-      List<FieldBulletin> bulletins, List<BulletinLanguage> languages, List<ReadingLevel> levels) {
+      List<FieldBulletin> bulletins, List<TextLanguage> languages, List<ReadingLevel> levels) {
     var texts = new LinkedHashMap<String, String>();
     var first = BulletinText.of(languages.get(0));
     var rows = new ArrayList<String>();
@@ -67,7 +67,7 @@ public record BulletinFiles(Map<String, String> texts) {
   private static void add(
       FieldBulletin bulletin,
       String name,
-      BulletinLanguage language,
+      TextLanguage language,
       List<ReadingLevel> levels,
       Map<String, String> texts,
       List<String> links) {
@@ -85,7 +85,7 @@ public record BulletinFiles(Map<String, String> texts) {
     links.add(link(file, words.say("level.message"), language));
   }
 
-  private static String link(String file, String words, BulletinLanguage language) {
+  private static String link(String file, String words, TextLanguage language) {
     return "<a href=\""
         + HtmlText.escape(file)
         + "\">"

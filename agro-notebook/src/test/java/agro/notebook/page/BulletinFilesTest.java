@@ -2,11 +2,11 @@ package agro.notebook.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import agro.programme.bulletin.BulletinLanguage;
 import agro.programme.bulletin.FieldBulletin;
 import agro.programme.bulletin.MissingPart;
 import agro.programme.bulletin.PestBulletin;
 import agro.programme.bulletin.ReadingLevel;
+import agro.working.TextLanguage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +42,7 @@ class BulletinFilesTest {
 
   private static BulletinFiles files(FieldBulletin... bulletins) {
     return BulletinFiles.of(
-        List.of(bulletins), List.of(BulletinLanguage.values()), List.of(ReadingLevel.values()));
+        List.of(bulletins), List.of(TextLanguage.values()), List.of(ReadingLevel.values()));
   }
 
   @Test
